@@ -1,0 +1,17 @@
+#include "geom/io/grain_catalog.hpp"
+
+#include "geom/io/asset_json.hpp"
+
+namespace yardwright {
+
+std::vector<Grain> shipped_grains() {
+  std::vector<Grain> grains;
+  for (const auto& record : asset_json("grains.json").at("grains")) {
+    grains.push_back({record.at("id"), record.at("name"), record.at("test-weight-lb-per-bu"),
+                      Angle::degrees(record.at("filling-deg")), Angle::degrees(record.at("emptying-deg")),
+                      record.at("source")});
+  }
+  return grains;
+}
+
+}  // namespace yardwright

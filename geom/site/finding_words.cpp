@@ -1,0 +1,46 @@
+#include "geom/site/finding_words.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "geom/units/text.hpp"
+
+namespace yardwright {
+
+std::string measured_words(const Finding& finding, UnitSystem units) {
+  if (finding.verdict == Verdict::not_checked) return "";
+  const std::string measured = text_of(finding.measured, finding.quantity, units);
+  const std::string required = text_of(finding.required, finding.quantity, units);
+  if (finding.bound == Bound::at_least) return fmt::format("{} of {} needed", measured, required);
+  return fmt::format("{}, at most {}", measured, required);
+}
+
+std::string margin_words(const Finding& finding, UnitSystem units) {
+  if (finding.verdict == Verdict::not_checked) return "";
+  const std::string size = text_of(std::abs(finding.margin), finding.quantity, units);
+  if (finding.margin >= 0) return size + " to spare";
+  return (finding.bound == Bound::at_least ? "short by " : "over by ") + size;
+}
+
+std::string mend_words(const Mend& mend, UnitSystem units) {
+  if (mend.change == 0) return mend.action;
+  return fmt::format("{} by {} to {}", mend.action, text_of(std::abs(mend.change), mend.quantity, units),
+                     text_of(mend.becomes, mend.quantity, units));
+}
+
+std::string basis_words(const Finding& finding) {
+  if (finding.source.empty()) return std::string{words_for(finding.basis)};
+  return fmt::format("{}: {}", words_for(finding.basis), finding.source);
+}
+
+std::string sentence(const Finding& finding, UnitSystem units) {
+  std::string text = finding.title;
+  for (const std::string& part : {measured_words(finding, units), margin_words(finding, units), finding.note}) {
+    if (!part.empty()) text += "; " + part;
+  }
+  if (!finding.mends.empty()) text += "; mend: " + mend_words(finding.mends.front(), units);
+  return text;
+}
+
+}  // namespace yardwright

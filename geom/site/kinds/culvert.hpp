@@ -1,0 +1,32 @@
+// A pipe that carries water under a drive or bank, from its upper to its lower end.
+#pragma once
+
+#include <string_view>
+
+#include "geom/site/field.hpp"
+
+namespace yardwright {
+
+struct Culvert {
+  static constexpr std::string_view key = "culvert";
+  static constexpr std::string_view label = "culvert";
+
+  SitePath path;
+  double diameter_m = 0.4572;
+  double start_depth_m = 0.6;
+  double end_depth_m = 0.0;
+  double roughness_n = 0.024;
+
+  bool operator==(const Culvert&) const = default;
+};
+
+template <MaybeConst<Culvert> Self, class Visit>
+void visit_fields(Self& self, Visit&& visit) {
+  visit(Field{"path", "path", "from its upper to its lower end"}, self.path);
+  visit(Field{"diameter", "diameter", "inside", Quantity::small_length, 0.05, 5}, self.diameter_m);
+  visit(Field{"start-depth", "invert at start", "below the ground there", Quantity::length, 0, 15}, self.start_depth_m);
+  visit(Field{"end-depth", "invert at end", "below the ground there", Quantity::length, 0, 15}, self.end_depth_m);
+  visit(Field{"roughness", "roughness n", "of Manning, 0.024 for corrugated metal", Quantity::ratio, 0.005, 0.2}, self.roughness_n);
+}
+
+}  // namespace yardwright

@@ -1,0 +1,30 @@
+// The hole of a pit in the ground: its plan, its depth, the curb around its rim and the pump that keeps it
+// dry. Width and length are inside; depth is from the ground at its centre down to the floor.
+#pragma once
+
+#include <string_view>
+
+#include "geom/site/field.hpp"
+
+namespace yardwright {
+
+struct PitBody {
+  double width_m = 1.8288;
+  double length_m = 2.4384;
+  double depth_m = 2.4384;
+  double rim_height_m = 0.0;
+  double pump_m3_per_s = 0.0;
+
+  bool operator==(const PitBody&) const = default;
+};
+
+template <MaybeConst<PitBody> Self, class Visit>
+void visit_fields(Self& self, Visit&& visit) {
+  visit(Field{"width", "pit width", "inside, across the facing", Quantity::length, 0, 20}, self.width_m);
+  visit(Field{"length", "pit length", "inside, along the facing", Quantity::length, 0, 30}, self.length_m);
+  visit(Field{"depth", "pit depth", "ground at its centre down to its floor; 0 is no pit", Quantity::length, 0, 15}, self.depth_m);
+  visit(Field{"rim", "rim height", "curb above the ground at its centre", Quantity::length, 0, 3}, self.rim_height_m);
+  visit(Field{"pump", "pump rate", "what its sump pump lifts; 0 is no pump", Quantity::flow, 0, 1}, self.pump_m3_per_s);
+}
+
+}  // namespace yardwright

@@ -1,0 +1,109 @@
+// A farm grain yard: everything that was drawn or typed, and nothing that can be computed from it. A plain value:
+// copy it, compare it, hand it to a question. Metres east and north of an origin; levels in metres above the
+// datum of the ground.
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "geom/shape/grid.hpp"
+#include "geom/shape/polygon.hpp"
+#include "geom/site/item.hpp"
+#include "geom/site/rule.hpp"
+#include "geom/units/quantity.hpp"
+
+namespace yardwright {
+
+enum class LotEdge : std::uint8_t { neighbour, road, own_field };
+constexpr std::array<std::string_view, 3> names_of(LotEdge) { return {"neighbour", "road", "own-field"}; }
+
+/// The land: a ring of corners; edge i runs from corner i to the next. `edges` is as long as `corners`.
+struct Lot {
+  std::vector<SitePoint> corners;
+  std::vector<LotEdge> edges;
+  bool operator==(const Lot&) const = default;
+};
+
+/// The ground as it lies today. Without levels the yard is taken as flat at level 0, and whoever needs levels
+/// says so.
+struct Ground {
+  LevelGrid levels;
+  std::string file;    ///< GeoTIFF beside the site file
+  std::string source;  ///< where the levels came from, in words
+  bool operator==(const Ground&) const = default;
+};
+
+enum class StormType : std::uint8_t { i, ia, ii, iii };
+constexpr std::array<std::string_view, 4> names_of(StormType) { return {"I", "IA", "II", "III"}; }
+
+/// The rain that Drain is asked about, and the cover of ground that no Cover area tells of.
+struct Storm {
+  double rain_m = 0.127;  ///< 24-hour depth
+  double return_period_years = 25;
+  double two_year_rain_m = 0.0762;  ///< 2-year 24-hour depth, for sheet flow
+  StormType type = StormType::ii;
+  std::string cover = "farmstead";
+  SoilGroup soil = SoilGroup::c;
+  bool operator==(const Storm&) const = default;
+};
+
+template <MaybeConst<Storm> Self, class Visit>
+void visit_fields(Self& self, Visit&& visit) {
+  visit(Field{"rain", "24-hour rain", "depth of the design storm in 24 hours", Quantity::rain_depth, 0, 2}, self.rain_m);
+  visit(Field{"return-period", "return period", "years; only printed, the depth decides", Quantity::ratio, 1, 10000}, self.return_period_years);
+  visit(Field{"two-year-rain", "2-year rain", "2-year 24-hour depth, for sheet flow", Quantity::rain_depth, 0.001, 1}, self.two_year_rain_m);
+  visit(Field{"type", "storm type", "NRCS 24-hour rainfall distribution"}, self.type);
+  visit(Field{"cover", "cover", "of ground that no cover area tells of"}, self.cover);
+  visit(Field{"soil", "soil group", "of ground that no cover area tells of"}, self.soil);
+}
+
+/// What ties the site frame to the earth: the projected position of the origin. EPSG 0 is "not known".
+struct EarthTie {
+  int epsg = 0;
+  double easting_m = 0;
+  double northing_m = 0;
+  bool operator==(const EarthTie&) const = default;
+};
+
+/// Words for the title block of the sheets.
+struct TitleBlock {
+  std::string owner;
+  std::string place;
+  std::string drawn_by;
+  std::string date;
+  bool operator==(const TitleBlock&) const = default;
+};
+
+struct Site {
+  std::string name = "Untitled yard";
+  UnitSystem units = UnitSystem::us;
+  TitleBlock title;
+  EarthTie tie;
+  Lot lot;
+  Ground ground;
+  Storm storm;
+  std::vector<std::string> phases{"existing"};  ///< names of phase 0, 1, 2, ...
+  std::vector<RuleOverride> rule_overrides;     ///< in order of rule id
+  std::vector<Item> items;                      ///< in order of placing
+  bool operator==(const Site&) const = default;
+};
+
+const Item* find(const Site& site, ItemId id);
+/// The id for the next item.
+ItemId next_id(const Site& site);
+/// The site as it stands once `phase` is built: later items are left out, and what is gone by then.
+Site as_of(const Site& site, int phase);
+
+/// Calls `use(item, kind)` for every item of a kind, in the site's order.
+template <class Kind, class Use>
+void for_each(const Site& site, Use use) {
+  for (const Item& item : site.items) {
+    if (const Kind* kind = as<Kind>(item)) use(item, *kind);
+  }
+}
+
+/// A lot of a length (east) and width (north) with its south-west corner at the origin, all edges `edge`.
+Lot rectangular_lot(double length_m, double width_m, LotEdge edge = LotEdge::neighbour);
+
+}  // namespace yardwright

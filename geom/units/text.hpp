@@ -1,0 +1,29 @@
+// Quantities as people type and read them. "36ft", "36 ft", "36' 6\"", "11m", "9:12" and "2.5%" are all
+// understood; a bare number is taken in the unit that the system shows.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "geom/units/problem.hpp"
+#include "geom/units/quantity.hpp"
+
+namespace yardwright {
+
+/// Text to the SI value. The Problem's `where` is left for the caller, who knows the field.
+tl::expected<double, Problem> parse_quantity(std::string_view text, Quantity quantity, UnitSystem bare);
+
+/// For reading: rounded to what matters on a yard, with its unit: "17.4 ft", "29.2 deg", "21,700 bu".
+std::string text_of(double si, Quantity quantity, UnitSystem system);
+
+/// As text_of, with a sign in front: "+1.9 ft".
+std::string signed_text_of(double si, Quantity quantity, UnitSystem system);
+
+/// For editing: the fewest digits that parse back to exactly `si`, with the unit; in the SI base unit where no
+/// decimal in the shown unit does.
+std::string exact_text_of(double si, Quantity quantity, UnitSystem system);
+
+/// The number of `exact_text_of` alone, where the shown unit can hold `si` exactly; else nothing. For files.
+std::string exact_number_of(double si, Quantity quantity, UnitSystem system);
+
+}  // namespace yardwright
