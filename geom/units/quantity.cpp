@@ -66,7 +66,7 @@ constexpr std::array units{
     Unit{Quantity::speed, "ft/min", ft / 60, false, false},
     Unit{Quantity::angle, "deg", 1, true, true},
     Unit{Quantity::bearing, "deg", 1, true, true},
-    Unit{Quantity::grade, "", 1, false, false},
+    Unit{Quantity::grade, "m/m", 1, false, false},
     Unit{Quantity::grade, "%", 0.01, true, true},
     Unit{Quantity::duration, "s", 1, false, false},
     Unit{Quantity::duration, "min", 60, true, true},

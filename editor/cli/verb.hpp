@@ -1,0 +1,30 @@
+// One verb of the command line a file: each adds its sub-command to the program and sets the exit code when it
+// has run. 0: nothing fails; 1: something fails; 2: bad input or usage.
+#pragma once
+
+#include <CLI/CLI.hpp>
+#include <string>
+
+#include "geom/units/problem.hpp"
+#include "geom/units/quantity.hpp"
+
+namespace yardwright::cli {
+
+enum ExitCode : int { nothing_fails = 0, something_fails = 1, bad_input = 2 };
+
+/// What every verb shares.
+struct Console {
+  ExitCode exit_code = nothing_fails;
+  bool json = false;  ///< --json
+};
+
+void add_ask_verb(CLI::App& program, Console& console);
+
+/// Every problem as a sentence on the error stream; the exit code becomes bad_input.
+void refuse(const Problems& problems, Console& console);
+
+/// An option whose text is a quantity in any unit ("80ft"); a bare number is in the shown unit of `bare`.
+CLI::Option* add_quantity(CLI::App& verb, const std::string& name, double& si, Quantity quantity, const std::string& help,
+                          UnitSystem bare = UnitSystem::us);
+
+}  // namespace yardwright::cli
