@@ -6,7 +6,8 @@ namespace yardwright {
 
 std::vector<GroundCover> shipped_covers() {
   std::vector<GroundCover> covers;
-  for (const auto& record : asset_json("covers.json").at("covers")) {
+  const nlohmann::json file = asset_json("covers.json");
+  for (const auto& record : file.at("covers")) {
     covers.push_back({record.at("id"), record.at("name"), record.at("curve-number").get<std::array<double, 4>>(),
                       record.at("rational-c"), record.at("sheet-n"), record.at("source")});
   }

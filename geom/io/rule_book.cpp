@@ -23,7 +23,8 @@ Quantity quantity_named(const std::string& name) {
 
 RuleBook shipped_rule_book() {
   std::vector<Rule> rules;
-  for (const auto& record : asset_json("rules.json").at("rules")) {
+  const nlohmann::json file = asset_json("rules.json");
+  for (const auto& record : file.at("rules")) {
     Rule rule;
     rule.id = record.at("id");
     rule.label = record.at("label");

@@ -28,7 +28,8 @@ VehicleUnit unit_from(const nlohmann::json& record) {
 
 std::vector<Vehicle> shipped_vehicles() {
   std::vector<Vehicle> vehicles;
-  for (const auto& record : asset_json("vehicles.json").at("vehicles")) {
+  const nlohmann::json file = asset_json("vehicles.json");
+  for (const auto& record : file.at("vehicles")) {
     Vehicle vehicle;
     vehicle.id = record.at("id");
     vehicle.name = record.at("name");
