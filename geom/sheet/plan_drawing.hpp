@@ -1,0 +1,35 @@
+// The plan of a yard as a Drawing in site metres: lot, ground and every item, drawn quietly enough that the answers
+// of a question can be laid over it. The same drawing serves the window and the sheets.
+#pragma once
+
+#include <limits>
+#include <vector>
+
+#include "geom/ground/design_surface.hpp"
+#include "geom/sheet/drawing.hpp"
+
+namespace yardwright {
+
+/// The pixels of a Picture item, read by whoever knows the site's folder.
+struct PicturePixels {
+  ItemId item;
+  int width_px = 0, height_px = 0;
+  std::vector<std::uint32_t> pixels;  ///< 0xAABBGGRR, row by row from the top
+};
+
+struct PlanStyle {
+  UnitSystem units = UnitSystem::us;
+  double metres_per_mm = 0.5;  ///< of the paper or screen it lands on: decides which words fit and how marks are spaced
+  bool contours = true;
+  bool labels = true;
+  bool dimensions = true;
+  int built_phase = std::numeric_limits<int>::max();  ///< items of later phases are drawn faded
+  std::vector<PicturePixels> pictures;                ///< pictures without pixels are drawn as an empty frame
+};
+
+Drawing plan_drawing(const Site& site, const DesignSurface& surface, const PlanStyle& style = {});
+
+/// What a plan of this site covers: the lot and every item.
+Box extent_of(const Site& site);
+
+}  // namespace yardwright

@@ -1,0 +1,102 @@
+#include <fmt/format.h>
+
+#include "geom/sheet/plan_item.hpp"
+#include "geom/shape/path.hpp"
+#include "geom/units/text.hpp"
+
+namespace yardwright::plan {
+
+namespace {
+
+/// The ridge of a gabled roof, or the hips of a dwelling's.
+void add_roof_lines(Marks& marks, const Building& building, const Polygon& box) {
+  const Stroke stroke{palette::quiet_ink, 0.13, {}};
+  const SiteVector along = direction(building.facing);
+  const bool hipped = building.use == BuildingUse::dwelling;
+  const double half_m = building.length_m / 2 - (hipped ? std::min(building.width_m / 2, building.length_m / 2) : 0);
+  const SitePoint ahead = building.at + along * half_m, behind = building.at - along * half_m;
+  marks.push_back(line({behind, ahead}, stroke));
+  if (!hipped) return;
+  for (const SitePoint corner : box.outer) {
+    marks.push_back(line({dot(corner - building.at, along) > 0 ? ahead : behind, corner}, stroke));
+  }
+}
+
+/// A shell with round ends.
+Polygon capsule(const Pose& pose, double length_m, double diameter_m) {
+  const SiteVector along = direction(pose.facing);
+  const double half_m = std::max(0.0, length_m - diameter_m) / 2;
+  Polygon shape;
+  for (int i = 0; i <= 24; ++i) {
+    const bool ahead = i <= 12;
+    const Bearing bearing = pose.facing.turned(Angle::degrees(-90 + (ahead ? i : i - 1) * 180.0 / 12));
+    const SitePoint end = pose.at + along * (ahead ? half_m : -half_m);
+    shape.outer.push_back(end + direction(bearing) * (diameter_m / 2));
+  }
+  return shape;
+}
+
+std::string use_words(BuildingUse use) {
+  switch (use) {
+    case BuildingUse::dwelling: return "dwelling";
+    case BuildingUse::control_room: return "control room";
+    case BuildingUse::farm_building: break;
+  }
+  return "farm building";
+}
+
+}  // namespace
+
+ItemMarks marks_of(const Building& building, const Scene& scene) {
+  ItemMarks marks;
+  const Polygon box = rectangle({building.at, building.facing}, building.length_m, building.width_m);
+  const bool lived_in = building.use == BuildingUse::dwelling;
+  add_polygon(marks.shapes, box, lived_in ? Colour{0xe8, 0xd9, 0xc6} : palette::timber, {palette::ink, lived_in ? 0.45 : 0.3, {}});
+  add_roof_lines(marks.shapes, building, box);
+  const std::string size = fmt::format("{} × {}", text_of(building.length_m, Quantity::length, scene.style.units),
+                                       text_of(building.width_m, Quantity::length, scene.style.units));
+  add_label(marks, scene, building.at, scene.item.name.empty() ? size : use_words(building.use), building.length_m);
+  return marks;
+}
+
+ItemMarks marks_of(const Tank& tank, const Scene& scene) {
+  ItemMarks marks;
+  const Stroke edge{palette::fuel, 0.35, tank.underground ? std::vector<double>{1, 0.6} : std::vector<double>{}};
+  add_polygon(marks.shapes, capsule({tank.at, tank.facing}, tank.length_m, tank.diameter_m),
+              tank.underground ? palette::none : palette::white, edge);
+  if (!scene.style.labels) return marks;
+  const std::string contents = tank.contents == TankContents::ammonia ? "ammonia" : "LP gas";
+  TextMark name = words(tank.at, title_of(scene.item), 2.0, palette::ink);
+  name.offset_mm = {0, 2.8};
+  TextMark size = words(tank.at, contents + " " + text_of(tank.water_capacity_m3, Quantity::tank_volume, scene.style.units), 1.8,
+                        palette::fuel);
+  size.offset_mm = {0, 5.0};
+  marks.words = {name, size};
+  return marks;
+}
+
+ItemMarks marks_of(const Well& well, const Scene& scene) {
+  ItemMarks marks;
+  marks.shapes.push_back(spot(well.at, 1.3, palette::paper, {palette::water, 0.35, {}}));
+  marks.shapes.push_back(spot(well.at, 0.45, palette::water, {palette::none, 0, {}}));
+  if (!scene.style.labels) return marks;
+  TextMark name = words(well.at, title_of(scene.item), 2.0, palette::water, Anchor::left);
+  name.offset_mm = {2.0, 0};
+  marks.words.push_back(name);
+  return marks;
+}
+
+ItemMarks marks_of(const OverheadLine& overhead, const Scene& scene) {
+  ItemMarks marks;
+  marks.shapes.push_back(line(overhead.path, {palette::ink, 0.3, {6, 0.8, 0.8, 0.8}}));
+  for (const SitePoint pole : overhead.path) {
+    marks.shapes.push_back(spot(pole, 0.9, palette::paper, {palette::ink, 0.35, {}}));
+    marks.shapes.push_back(spot(pole, 0.25, palette::ink, {palette::none, 0, {}}));
+  }
+  if (!scene.style.labels) return marks;
+  const std::string lowest = text_of(overhead.lowest_conductor_m, Quantity::length, scene.style.units);
+  add_words_along(marks, overhead.path, fmt::format("{} · lowest wire {}", title_of(scene.item), lowest), palette::ink);
+  return marks;
+}
+
+}  // namespace yardwright::plan

@@ -1,0 +1,75 @@
+#include "geom/sheet/plan_item.hpp"
+#include "geom/shape/path.hpp"
+#include "geom/units/text.hpp"
+
+namespace yardwright::plan {
+
+namespace {
+
+constexpr double curve_step_m = 0.5;
+
+Colour surface_colour(DriveSurface surface) {
+  switch (surface) {
+    case DriveSurface::paved: return palette::paved;
+    case DriveSurface::dirt: return palette::dirt;
+    case DriveSurface::gravel: break;
+  }
+  return palette::gravel;
+}
+
+}  // namespace
+
+ItemMarks marks_of(const Drive& drive, const Scene& scene) {
+  ItemMarks marks;
+  const SitePath middle = with_fillets(drive.path, drive.corner_radius_m, curve_step_m);
+  add_region(marks.shapes, strip_of(middle, drive.width_m), surface_colour(drive.surface), {palette::earth.faded(0.5), 0.15, {}});
+  if (scene.style.labels && !scene.item.name.empty()) {
+    add_words_along(marks, middle, scene.item.name, palette::earth);
+  }
+  return marks;
+}
+
+ItemMarks marks_of(const Route& route, const Scene& scene) {
+  ItemMarks marks;
+  if (route.path.empty()) return marks;
+  const SitePath driven = with_fillets(route.path, route.corner_radius_m, curve_step_m);
+  const Stroke stroke{palette::quiet_ink, 0.3, {2.4, 1.2}};
+  marks.shapes.push_back(line(driven, stroke));
+  add_arrows(marks, driven, scene, 30, {palette::quiet_ink, 0.3, {}});
+  marks.shapes.push_back(spot(driven.front(), 0.8, palette::paper, {palette::quiet_ink, 0.3, {}}));
+  return marks;
+}
+
+ItemMarks marks_of(const Gate& gate, const Scene& scene) {
+  ItemMarks marks;
+  const SiteVector half = right_of(direction(gate.facing)) * (gate.width_m / 2);
+  const SiteVector swung = direction(gate.facing) * (gate.width_m * 0.22);
+  const Stroke leaf{palette::ink, 0.35, {}};
+  marks.shapes.push_back(line({gate.at - half, gate.at - half * 0.55 + swung}, leaf));
+  marks.shapes.push_back(line({gate.at + half, gate.at + half * 0.55 + swung}, leaf));
+  marks.shapes.push_back(line({gate.at - half, gate.at + half}, {palette::ink, 0.15, {0.6, 0.6}}));
+  for (const SitePoint post : {gate.at - half, gate.at + half}) {
+    marks.shapes.push_back(spot(post, 0.6, palette::ink, {palette::none, 0, {}}));
+  }
+  if (scene.style.labels) {
+    TextMark name = words(gate.at, title_of(scene.item), 2.0, palette::ink);
+    name.offset_mm = {0, 2.6};
+    marks.words.push_back(name);
+  }
+  return marks;
+}
+
+ItemMarks marks_of(const Scale& scale, const Scene& scene) {
+  ItemMarks marks;
+  const Pose pose{scale.at, scale.facing};
+  add_polygon(marks.shapes, rectangle(pose, scale.length_m, scale.width_m), palette::white.faded(0.8), {palette::ink, 0.3, {}});
+  const SiteVector along = direction(scale.facing), across = right_of(along) * (scale.width_m / 2);
+  for (int i = -3; i <= 3; ++i) {
+    const SitePoint at = scale.at + along * (scale.length_m * i / 8.0);
+    marks.shapes.push_back(line({at - across, at + across}, {palette::faint_ink, 0.12, {}}));
+  }
+  add_label(marks, scene, scale.at, text_of(scale.length_m, Quantity::length, scene.style.units), scale.length_m);
+  return marks;
+}
+
+}  // namespace yardwright::plan
