@@ -19,6 +19,8 @@ struct Console {
 };
 
 void add_ask_verb(CLI::App& program, Console& console);
+/// check, and one verb a question.
+void add_check_verbs(CLI::App& program, Console& console);
 
 /// Every problem as a sentence on the error stream; the exit code becomes bad_input.
 void refuse(const Problems& problems, Console& console);
