@@ -222,10 +222,11 @@ NearestPair nearest_pair(const Polygon& a, const SitePath& b) {
 
 std::string what_is_wrong_with(const Polygon& polygon) {
   if (polygon.outer.size() < 3) return "has fewer than three corners";
+  const BoostPolygon boosted = to_boost(polygon);
+  if (bg::intersects(boosted)) return "crosses itself";
   bg::validity_failure_type failure{};
-  if (bg::is_valid(to_boost(polygon), failure)) return "";
-  if (failure == bg::failure_self_intersections) return "crosses itself";
-  if (failure == bg::failure_few_points) return "has no area";
+  if (bg::is_valid(boosted, failure)) return "";
+  if (failure == bg::failure_few_points || failure == bg::failure_wrong_topological_dimension) return "has no area";
   if (failure == bg::failure_spikes) return "has a spike that runs back over itself";
   return "is not a simple area";
 }
