@@ -2,7 +2,8 @@
 // Schema, the editor's property panel, the format page, moving and turning. A kind offers
 //   visit_fields(kind, visit)  ->  visit(Field{...}, kind.member) for each member, in file order.
 // A visitor is called with members of these types: double, int, bool, std::string, Angle, Bearing, an enum with
-// names_of(), ItemId, std::vector<ItemId>, SitePoint, SitePath, or a struct that has visit_fields itself.
+// names_of(), ItemId, std::vector<ItemId>, SitePoint, SitePath, or a struct that has visit_fields itself. The
+// site's own parts add a vector of an enum (the lot's edges).
 #pragma once
 
 #include <compare>
@@ -39,6 +40,14 @@ constexpr Field ring_field(std::string_view key, std::string_view label, std::st
   field.closed = true;
   return field;
 }
+
+/// A struct that has visit_fields.
+struct AnyVisit {
+  template <class Member>
+  void operator()(const Field&, Member&) const {}
+};
+template <class Struct>
+concept Fielded = requires(Struct& value) { visit_fields(value, AnyVisit{}); };
 
 /// `Self` is `Kind` or `const Kind`, so that one visit_fields serves reading and writing.
 template <class Self, class Kind>

@@ -25,6 +25,12 @@ struct Lot {
   bool operator==(const Lot&) const = default;
 };
 
+template <MaybeConst<Lot> Self, class Visit>
+void visit_fields(Self& self, Visit&& visit) {
+  visit(ring_field("corners", "corners", "of the lot, in order around it"), self.corners);
+  visit(Field{"edges", "edges", "what lies across each edge; edge i runs from corner i to the next"}, self.edges);
+}
+
 /// The ground as it lies today. Without levels the yard is taken as flat at level 0, and whoever needs levels
 /// says so.
 struct Ground {
@@ -33,6 +39,13 @@ struct Ground {
   std::string source;  ///< where the levels came from, in words
   bool operator==(const Ground&) const = default;
 };
+
+/// The words of it; the levels have a file of their own.
+template <MaybeConst<Ground> Self, class Visit>
+void visit_fields(Self& self, Visit&& visit) {
+  visit(Field{"file", "file", "GeoTIFF of its levels, in the folder of the site file; empty for level ground"}, self.file);
+  visit(Field{"source", "source", "where the levels came from, in words"}, self.source);
+}
 
 enum class StormType : std::uint8_t { i, ia, ii, iii };
 constexpr std::array<std::string_view, 4> names_of(StormType) { return {"I", "IA", "II", "III"}; }
@@ -66,6 +79,13 @@ struct EarthTie {
   bool operator==(const EarthTie&) const = default;
 };
 
+template <MaybeConst<EarthTie> Self, class Visit>
+void visit_fields(Self& self, Visit&& visit) {
+  visit(Field{"epsg", "EPSG code", "of the projected coordinates; 0 is not known", Quantity::count, 0, 999999}, self.epsg);
+  visit(Field{"easting", "easting", "of the site's origin", Quantity::length, -1e8, 1e8}, self.easting_m);
+  visit(Field{"northing", "northing", "of the site's origin", Quantity::length, -1e8, 1e8}, self.northing_m);
+}
+
 /// Words for the title block of the sheets.
 struct TitleBlock {
   std::string owner;
@@ -74,6 +94,14 @@ struct TitleBlock {
   std::string date;
   bool operator==(const TitleBlock&) const = default;
 };
+
+template <MaybeConst<TitleBlock> Self, class Visit>
+void visit_fields(Self& self, Visit&& visit) {
+  visit(Field{"owner", "owner", "whose yard it is"}, self.owner);
+  visit(Field{"place", "place", "where it lies, in words"}, self.place);
+  visit(Field{"drawn-by", "drawn by", "who drew it"}, self.drawn_by);
+  visit(Field{"date", "date", "of the drawing"}, self.date);
+}
 
 struct Site {
   std::string name = "Untitled yard";

@@ -3,6 +3,7 @@
 // doors only: file, panel, command line, printed words.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <span>
 #include <string_view>
@@ -31,6 +32,7 @@ enum class Quantity : std::uint8_t {
 };
 
 enum class UnitSystem : std::uint8_t { us, metric };
+constexpr std::array<std::string_view, 2> names_of(UnitSystem) { return {"us", "metric"}; }
 
 struct Unit {
   Quantity quantity;

@@ -170,6 +170,10 @@ std::string exact_number_of(double si, Quantity quantity, UnitSystem system) {
 std::string exact_text_of(double si, Quantity quantity, UnitSystem system) {
   const std::string number = exact_number_of(si, quantity, system);
   if (!number.empty()) return joined(number, shown_unit(quantity, system));
+  return exact_si_text_of(si, quantity);
+}
+
+std::string exact_si_text_of(double si, Quantity quantity) {
   return joined(shortest_in(si, 1), units_of(quantity).front());
 }
 

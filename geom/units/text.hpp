@@ -26,4 +26,7 @@ std::string exact_text_of(double si, Quantity quantity, UnitSystem system);
 /// The number of `exact_text_of` alone, where the shown unit can hold `si` exactly; else nothing. For files.
 std::string exact_number_of(double si, Quantity quantity, UnitSystem system);
 
+/// The fewest digits that parse back to exactly `si` in the SI base unit, with that unit: "8.53 m".
+std::string exact_si_text_of(double si, Quantity quantity);
+
 }  // namespace yardwright
