@@ -15,6 +15,7 @@ int run(int count, char** words) {
   program.require_subcommand(0, 1);
   program.fallthrough();
   program.add_flag("--json", console.json, "print JSON");
+  add_check_verbs(program, console);
   add_ask_verb(program, console);
   try {
     program.parse(count, words);

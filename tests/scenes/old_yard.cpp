@@ -51,7 +51,7 @@ void add_bins(SceneBuilder& yard, ItemId leg) {
                                              .use = BinUse::wet_holding});
   for (const ItemId bin : {north_1, north_2, west}) yard.spout(leg, bin);
   yard.spout(leg, wet, GrainState::wet);
-  const ItemId next = yard.add("Next bin", Bin{.at = feet(408, 320), .diameter_m = 48 * ft, .eave_height_m = 29 * ft}, 1);
+  const ItemId next = yard.add("Next bin", Bin{.at = feet(388, 302), .diameter_m = 48 * ft, .eave_height_m = 29 * ft}, 1);
   yard.spout(leg, next, GrainState::dry, 1);
 }
 
@@ -88,7 +88,7 @@ void add_neighbours(SceneBuilder& yard) {
 
 Site old_yard() {
   SceneBuilder yard{bare()};
-  const ItemId leg = yard.add("Leg", Leg{.at = feet(300, 236), .discharge_height_m = 74 * ft, .distributor_drop_m = 5 * ft,
+  const ItemId leg = yard.add("Leg", Leg{.at = feet(300, 236), .discharge_height_m = 98 * ft, .distributor_drop_m = 5 * ft,
                                          .outlets = 6,
                                          .boot = {.width_m = 6 * ft, .length_m = 8 * ft, .depth_m = 8 * ft}});
   add_bins(yard, leg);
