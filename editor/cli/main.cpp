@@ -17,6 +17,7 @@ int run(int count, char** words) {
   program.add_flag("--json", console.json, "print JSON");
   add_check_verbs(program, console);
   add_ask_verb(program, console);
+  add_new_verb(program, console);
   try {
     program.parse(count, words);
   } catch (const CLI::ParseError& error) {

@@ -91,6 +91,7 @@ class SiteReader {
     RuleOverride own;
     const JsonValue* id = member(value, "rule");
     FieldReader reader{value, part(id != nullptr && id->text() != nullptr ? "rule " + *id->text() : "rules"), site_.units, problems_};
+    if (value.object() == nullptr) return;
     reader(Field{"rule", "rule", ""}, own.rule);
     reader(Field{"basis", "basis", ""}, own.basis);
     reader(Field{"reason", "reason", ""}, own.reason);
@@ -126,6 +127,7 @@ class SiteReader {
     Item item;
     const std::string words = item_words(value);
     FieldReader reader{value, part(words), site_.units, problems_};
+    if (value.object() == nullptr) return item;
     read_id(value, reader, item.id);
     reader(Field{"name", "name", ""}, item.name);
     const double last_phase = static_cast<double>(site_.phases.size()) - 1;
