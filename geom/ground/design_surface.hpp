@@ -1,6 +1,10 @@
-// The ground as it lies and as it will lie: existing levels, with the site's pads, berms and swales cut and
-// filled into them with their side slopes. Levels in metres above the ground's datum.
+// The ground as it lies and as it will lie: existing levels, with the site's pads, swales and berms cut and
+// filled into them, in that order and each kind in the site's order. Levels in metres above the ground's datum.
+// A side slope runs from its pad, swale or berm to where it first meets the ground and ends there. Assumes cells
+// small against the things graded; a feature's ends are rounded. docs/methods/ground.md
 #pragma once
+
+#include <optional>
 
 #include "geom/site/site.hpp"
 
@@ -16,6 +20,13 @@ struct DesignSurface {
   double level_m(SitePoint at) const { return known() ? level_at(design, at) : 0.0; }
 };
 
+/// Shares the existing levels' data where the site grades nothing.
 DesignSurface design_surface(const Site& site);
+
+/// The box of the cells that the item alone would change in this ground; nothing where it changes none.
+std::optional<Box> affected_area(const Item& item, const LevelGrid& ground);
+
+/// The box of the cells whose levels differ, of two grids of one frame: what an edit has really moved.
+std::optional<Box> changed_area(const LevelGrid& before, const LevelGrid& after);
 
 }  // namespace yardwright

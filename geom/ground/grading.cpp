@@ -1,0 +1,149 @@
+#include "geom/ground/grading.hpp"
+
+#include <algorithm>
+#include <limits>
+#include <utility>
+
+namespace yardwright {
+
+namespace {
+
+/// Rise of a side slope over a run beyond the level part; none on the level part, whatever the ratio.
+double rise_m(double run_m, double side_slope_ratio) { return run_m > 0 ? run_m / side_slope_ratio : 0.0; }
+
+/// Even-odd, for one ring; boundary points may fall on either side, where the distance to it is 0 anyhow.
+bool inside_ring(const SitePath& ring, SitePoint point) {
+  bool inside = false;
+  for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+    const SitePoint a = ring[i], b = ring[j];
+    if ((a.y > point.y) == (b.y > point.y)) continue;
+    if (point.x < a.x + (b.x - a.x) * (point.y - a.y) / (b.y - a.y)) inside = !inside;
+  }
+  return inside;
+}
+
+/// How far a point outside a ring lies beyond it, for side slopes whose planes meet in a straight hip at a corner, as a
+/// prismoid's do; a corner sharper than 60 degrees has its hip cut off, so that the slope ends.
+double run_beyond_m(const SitePath& ring, SitePoint at) {
+  Nearest best{{}, std::numeric_limits<double>::infinity(), 0};
+  std::size_t edge = 0;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const Nearest here = nearest_on_segment(ring[i], ring[(i + 1) % ring.size()], at);
+    if (here.distance_m < best.distance_m) best = here, edge = i;
+  }
+  const SitePoint from = ring[edge], to = ring[(edge + 1) % ring.size()];
+  if (best.point != from && best.point != to) return best.distance_m;
+  const std::size_t corner = best.point == from ? edge : (edge + 1) % ring.size();
+  const SitePoint before = ring[(corner + ring.size() - 1) % ring.size()], after = ring[(corner + 1) % ring.size()];
+  const SiteVector out = at - best.point;
+  const auto off_line_m = [&](SitePoint other) { return std::abs(cross(unit(other - best.point), out)); };
+  return std::max({off_line_m(before), off_line_m(after), best.distance_m / 2});
+}
+
+/// Whole cells of a stretch given in cells from the frame's edge, cut to the frame; none where last < first.
+struct Span {
+  int first = 0, last = -1;
+};
+
+Span span(double low, double high, int count) {
+  return {static_cast<int>(std::clamp(std::floor(low), 0.0, double(count))),
+          static_cast<int>(std::clamp(std::floor(high), -1.0, count - 1.0))};
+}
+
+/// Calls `use(cell)` for every cell of the frame that the segment runs through, row by row.
+template <class Use>
+void cells_along(const GridFrame& frame, SitePoint from, SitePoint to, Use use) {
+  const auto in_cells = [&](SitePoint p) { return (p - frame.south_west) * (1 / frame.cell_m); };
+  SiteVector low = in_cells(from), high = in_cells(to);
+  if (low.y > high.y) std::swap(low, high);
+  const double lean = high.y > low.y ? (high.x - low.x) / (high.y - low.y) : 0.0;
+  const Span rows = span(low.y, high.y, frame.rows);
+  for (int row = rows.first; row <= rows.last; ++row) {
+    const double enter = row <= low.y ? low.x : low.x + lean * (row - low.y);
+    const double leave = row + 1 >= high.y ? high.x : low.x + lean * (row + 1 - low.y);
+    const Span columns = span(std::min(enter, leave), std::max(enter, leave), frame.columns);
+    for (int column = columns.first; column <= columns.last; ++column) use(CellIndex{column, row});
+  }
+}
+
+}  // namespace
+
+/// What a feature wants at a point: a level, and whether the point is on its level part, which it always spreads over.
+struct Grading::Wanted {
+  double level_m = 0;
+  bool on_feature = false;
+};
+
+Grading::Grading(const LevelGrid& existing)
+    : existing_{existing}, levels_{existing.values()}, visited_by_(existing.frame().cells(), 0) {}
+
+void Grading::look_at(CellIndex cell) {
+  if (!existing_.frame().contains(cell)) return;
+  std::uint32_t& visited_by = visited_by_[existing_.frame().offset(cell)];
+  if (std::exchange(visited_by, feature_) != feature_) open_.push_back(cell);
+}
+
+void Grading::begin_along(const SitePath& path) {
+  ++feature_;
+  for (std::size_t i = 1; i < path.size(); ++i) {
+    cells_along(existing_.frame(), path[i - 1], path[i], [this](CellIndex cell) { look_at(cell); });
+  }
+}
+
+template <class WantedAt>
+void Grading::spread(const WantedAt& wanted_at) {
+  const GridFrame& frame = existing_.frame();
+  while (!open_.empty()) {
+    const CellIndex cell = open_.back();
+    open_.pop_back();
+    float& level_m = levels_[frame.offset(cell)];
+    const Wanted wanted = wanted_at(frame.centre(cell), double(level_m));
+    const float before_m = std::exchange(level_m, static_cast<float>(wanted.level_m));
+    if (level_m == before_m && !wanted.on_feature) continue;
+    for (int row = cell.row - 1; row <= cell.row + 1; ++row) {
+      for (int column = cell.column - 1; column <= cell.column + 1; ++column) look_at({column, row});
+    }
+  }
+}
+
+void Grading::grade(const Pad& pad) {
+  if (pad.outline.size() < 3) return;
+  const SitePath& ring = pad.outline;
+  begin_along(ring);
+  cells_along(existing_.frame(), ring.back(), ring.front(), [this](CellIndex cell) { look_at(cell); });
+  // A ring that runs wholly outside the grid either holds all of it or none.
+  const CellIndex corner{0, 0};
+  if (inside_ring(ring, existing_.frame().centre(corner))) look_at(corner);
+  spread([&](SitePoint at, double level_m) -> Wanted {
+    if (inside_ring(ring, at)) return {pad.level_m, true};
+    const double slope_m = rise_m(run_beyond_m(ring, at), pad.side_slope_ratio);
+    return {std::clamp(level_m, pad.level_m - slope_m, pad.level_m + slope_m), false};
+  });
+}
+
+void Grading::grade(const Swale& swale) {
+  const double length_m = length(swale.path);
+  if (length_m <= 0) return;
+  const double start_m = level_at(existing_, swale.path.front()) - swale.start_depth_m;
+  const double end_m = level_at(existing_, swale.path.back()) - swale.end_depth_m;
+  begin_along(swale.path);
+  spread([&](SitePoint at, double level_m) -> Wanted {
+    const Nearest middle = nearest_on_path(swale.path, at);
+    const double run_m = middle.distance_m - swale.bottom_width_m / 2;
+    const double bottom_m = start_m + (end_m - start_m) * middle.station_m / length_m;
+    return {std::min(level_m, bottom_m + rise_m(run_m, swale.side_slope_ratio)), run_m <= 0};
+  });
+}
+
+void Grading::grade(const Berm& berm) {
+  if (length(berm.path) <= 0) return;
+  begin_along(berm.path);
+  spread([&](SitePoint at, double level_m) -> Wanted {
+    const Nearest middle = nearest_on_path(berm.path, at);
+    const double run_m = middle.distance_m - berm.top_width_m / 2;
+    const double top_m = level_at(existing_, middle.point) + berm.height_m;
+    return {std::max(level_m, top_m - rise_m(run_m, berm.side_slope_ratio)), run_m <= 0};
+  });
+}
+
+}  // namespace yardwright

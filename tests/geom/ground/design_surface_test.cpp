@@ -1,0 +1,141 @@
+#include "geom/ground/design_surface.hpp"
+
+#include <catch2/catch.hpp>
+
+#include "tests/geom/ground/test_grounds.hpp"
+
+using namespace yardwright;
+
+namespace {
+
+constexpr GridFrame quarter_metre{{0, 0}, 0.25, 400, 400};  // 100 m by 100 m
+constexpr GridFrame one_metre{{-50, -50}, 1, 200, 200};
+constexpr double float_m = 1e-4;  // what a float keeps of a level of some hundred metres
+
+const SitePath square{{40, 40}, {60, 40}, {60, 60}, {40, 60}};
+
+DesignSurface graded(LevelGrid ground, std::vector<Thing> things) { return design_surface(site_with(std::move(ground), std::move(things))); }
+
+double design_at(const DesignSurface& surface, CellIndex cell) { return surface.design.at(cell); }
+
+}  // namespace
+
+TEST_CASE("A site without ground has level 0 everywhere and says that its ground is not known") {
+  const DesignSurface surface = graded({}, {Pad{square, 3.0, 3.0}});
+  CHECK_FALSE(surface.known());
+  CHECK(surface.level_m({50, 50}) == 0);
+}
+
+TEST_CASE("A site that grades nothing shares the existing levels") {
+  const DesignSurface surface = graded(rolling_ground(one_metre, 1), {Bin{}, Cover{}});
+  CHECK(surface.design.same_data(surface.existing));
+}
+
+TEST_CASE("A fill pad has a level top and slopes that fall to the ground at their ratio") {
+  const DesignSurface surface = graded(flat_ground(quarter_metre, 100), {Pad{square, 101, 3.0}});
+  CHECK(surface.level_m({50, 50}) == Approx(101));
+  CHECK(surface.level_m({61.5, 50}) == Approx(100.5).margin(float_m));   // closed form: 1.5 m out at 3:1
+  CHECK(surface.level_m({50, 38.5}) == Approx(100.5).margin(float_m));
+  CHECK(surface.level_m({63.5, 50}) == Approx(100));                     // the toe is 3 m out
+  CHECK(surface.level_m({62, 62}) == Approx(101 - 2 / 3.0).margin(0.05)); // planes meet in a hip at the corner
+}
+
+TEST_CASE("A cut pad's slopes rise to the ground at their ratio") {
+  const DesignSurface surface = graded(flat_ground(quarter_metre, 100), {Pad{square, 98, 2.0}});
+  CHECK(surface.level_m({50, 50}) == Approx(98));
+  CHECK(surface.level_m({62, 50}) == Approx(99).margin(float_m));
+  CHECK(surface.level_m({64.5, 50}) == Approx(100));
+}
+
+TEST_CASE("A pad on a hillside is cut above and filled below") {
+  const auto hillside = ground_of(quarter_metre, [](SitePoint at) { return 100 + 0.05 * (at.x - 50); });
+  const DesignSurface surface = graded(hillside, {Pad{square, 100, 3.0}});
+  CHECK(surface.level_m({41, 50}) == Approx(100));
+  CHECK(surface.level_m({59, 50}) == Approx(100));
+  // Closed form of the toe: z = 100 - d/3 meets 100 - 0.05 (10 + d) at d = 0.5 / (1/3 - 0.05) = 1.765 m.
+  CHECK(surface.level_m({39, 50}) == Approx(100 - 1 / 3.0).margin(float_m));
+  CHECK(surface.level_m({38, 50}) == Approx(surface.existing_level_m({38, 50})));
+  CHECK(surface.level_m({61, 50}) == Approx(100 + 1 / 3.0).margin(float_m));
+  CHECK(surface.level_m({62, 50}) == Approx(surface.existing_level_m({62, 50})));
+}
+
+TEST_CASE("A slope ends where it first meets the ground and fills no ravine beyond") {
+  const auto ravine = ground_of(one_metre, [](SitePoint at) { return at.x > 70 && at.x < 80 ? 90.0 : 100.0; });
+  const DesignSurface surface = graded(ravine, {Pad{square, 101, 3.0}});
+  CHECK(surface.level_m({75, 50}) == Approx(90));
+}
+
+TEST_CASE("A berm stands its height above the ground along its path, sloping down on both sides") {
+  const auto hillside = ground_of(quarter_metre, [](SitePoint at) { return 100 + 0.02 * at.y; });
+  const DesignSurface surface = graded(hillside, {Berm{{{50, 20}, {50, 80}}, 0.6, 1.0, 4.0}});
+  CHECK(surface.level_m({50, 30}) == Approx(100.6 + 0.6).margin(1e-3));
+  CHECK(surface.level_m({50, 70}) == Approx(100.6 + 1.4).margin(1e-3));
+  CHECK(surface.level_m({51.5, 50}) == Approx(101.6 - 1.0 / 4).margin(1e-3));
+  CHECK(surface.level_m({53.2, 50}) == Approx(101));
+}
+
+TEST_CASE("A swale's bottom falls evenly between the depths at its ends, even under a rise") {
+  const auto mound = ground_of(quarter_metre, [](SitePoint at) { return 100 + (std::abs(at.x - 50) < 10 ? 0.5 : 0.0); });
+  const DesignSurface surface = graded(mound, {Swale{{{20, 50}, {80, 50}}, 0.3, 0.5, 1.0, 4.0}});
+  for (const double x : {20.0, 35.0, 50.0, 65.0, 80.0}) {
+    INFO(x);
+    CHECK(surface.level_m({x, 50}) == Approx(99.7 - 0.2 * (x - 20) / 60).margin(2e-3));
+  }
+  CHECK(surface.level_m({35, 51.5}) == Approx(99.65 + 1.0 / 4).margin(2e-3));
+  CHECK(surface.level_m({35, 53}) == Approx(100));
+}
+
+TEST_CASE("A berm is built after the swale that crosses it, whatever their order in the site") {
+  const Berm berm{{{50, 20}, {50, 80}}, 0.6, 1.0, 4.0};
+  const Swale swale{{{20, 50}, {80, 50}}, 0.3, 0.3, 1.0, 4.0};
+  const LevelGrid ground = flat_ground(quarter_metre, 100);
+  const DesignSurface one = graded(ground, {berm, swale}), other = graded(ground, {swale, berm});
+  CHECK(one.design == other.design);
+  CHECK(one.level_m({50, 50}) == Approx(100.6));
+}
+
+TEST_CASE("No slope of a pad is steeper than its ratio and nothing moves outside its affected area, on random ground") {
+  for (const unsigned seed : {11u, 12u, 13u, 14u}) {
+    INFO("seed " << seed);
+    const LevelGrid ground = rolling_ground(one_metre, seed);
+    const Item item{{1}, "", 0, {}, Pad{{{20, 20}, {70, 25}, {60, 80}, {15, 60}}, 100.5, 3.0}};
+    Site site;
+    site.ground.levels = ground;
+    site.items = {item};
+    const DesignSurface surface = design_surface(site);
+    const auto area = affected_area(item, ground);
+    REQUIRE(area.has_value());
+    CHECK(area == changed_area(surface.existing, surface.design));
+    for (int row = 0; row < one_metre.rows; ++row) {
+      for (int column = 1; column < one_metre.columns; ++column) {
+        const CellIndex here{column, row}, west{column - 1, row};
+        const bool moved = design_at(surface, here) != ground.at(here);
+        if (moved) REQUIRE(std::abs(design_at(surface, here) - design_at(surface, west)) < 1 / 3.0 + float_m);
+      }
+    }
+  }
+}
+
+TEST_CASE("Grading twice what is already graded moves nothing") {
+  for (const unsigned seed : {21u, 22u, 23u}) {
+    INFO("seed " << seed);
+    const Pad pad{{{20, 20}, {70, 25}, {60, 80}, {15, 60}}, 100.2, 3.0};
+    const DesignSurface once = graded(rough_ground(one_metre, seed, 3), {pad});
+    const DesignSurface twice = graded(once.design, {pad});
+    CHECK(twice.design == once.design);
+  }
+}
+
+TEST_CASE("A pad that holds the whole grid levels all of it, and one far away nothing") {
+  const LevelGrid ground = rolling_ground(one_metre, 3);
+  const Pad wide{{{-1e4, -1e4}, {1e4, -1e4}, {1e4, 1e4}, {-1e4, 1e4}}, 99, 3.0};
+  CHECK(graded(ground, {wide}).design == flat_ground(one_metre, 99));
+  const Pad far_away{{{1e12, 0}, {1e12 + 10, 0}, {1e12, 10}}, 99, 3.0};
+  CHECK(graded(ground, {far_away}).design == ground);
+}
+
+TEST_CASE("Lines and outlines that are not yet drawn grade nothing") {
+  const LevelGrid ground = rolling_ground(one_metre, 4);
+  const std::vector<Thing> begun{Pad{{}, 99, 3}, Pad{{{1, 1}, {2, 2}}, 99, 3}, Berm{}, Berm{{{5, 5}}}, Swale{{{5, 5}, {5, 5}}}};
+  CHECK(graded(ground, begun).design == ground);
+}
