@@ -50,6 +50,8 @@ void add_ask_verb(CLI::App& program, Console& console) {
   CLI::App* ask = program.add_subcommand("ask", "answer one question without a site");
   ask->require_subcommand(1);
   add_ask_spout(*ask, console);
+  add_ask_runoff(*ask, console);
+  add_ask_manning(*ask, console);
 }
 
 }  // namespace yardwright::cli
