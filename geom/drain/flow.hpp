@@ -1,0 +1,76 @@
+// Where water runs on a grid of levels and where it stands: the filled surface, one receiver for every cell so that
+// all of them drain to the open outer edge, how much lies above each cell, and the depressions. The ground itself is
+// kept: filled less level is the depth of a full pond. Levels in metres; cells by their offset in the grid.
+// Method: priority flood with a plain queue inside ponds (Barnes, Lehman, Mulla 2014), the heap replaced by a
+// bit set over the ranks of the sorted cells, so that ties follow the cells' offsets; D8 on the filled surface, and
+// across flats and ponds the way by which the flood came. Page: docs/methods/drain.md.
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <vector>
+
+#include "geom/shape/grid.hpp"
+
+namespace yardwright::drain {
+
+using Cell = std::int32_t;  ///< offset in the grid
+inline constexpr Cell outside = -1;
+inline constexpr std::int32_t no_depression = -1;
+
+/// A pipe through the surface: water that stands at `from` leaves at `to`.
+struct Link {
+  Cell from = outside;
+  Cell to = outside;
+  bool operator==(const Link&) const = default;
+};
+
+struct FlowOptions {
+  std::vector<Cell> sinks;  ///< open holes: water that reaches one is gone, and it is never filled
+  std::vector<Link> links;
+};
+
+/// Ground lower than every way out of it.
+struct Depression {
+  Cell spill = outside;   ///< the first cell on the way out, at the spill level
+  Cell lowest = outside;
+  double spill_level_m = 0;
+  double depth_m = 0;     ///< at its lowest cell, full
+  double volume_m3 = 0;   ///< full
+  std::int32_t cells = 0;
+};
+
+struct Flow {
+  GridFrame frame;
+  std::vector<float> level_m;
+  std::vector<float> filled_m;
+  std::vector<Cell> receiver;             ///< `outside` at the edge's outlets and in sinks
+  std::vector<Cell> order;                ///< every cell, each after its receiver
+  std::vector<std::int32_t> cells_above;  ///< that drain through the cell, itself among them
+  std::vector<std::int32_t> depression;   ///< index in `depressions`
+  std::vector<Depression> depressions;
+
+  double area_above_m2(Cell cell) const { return cells_above[static_cast<std::size_t>(cell)] * frame.cell_area_m2(); }
+};
+
+/// The grid may be empty; its levels must be finite.
+Flow flow_over(const LevelGrid& levels, const FlowOptions& options = {});
+
+/// 1 for every cell that drains through one of `outlets`, themselves among them.
+std::vector<std::uint8_t> catchment(const Flow& flow, std::span<const Cell> outlets);
+
+/// Cell by cell from a cell to the edge or a sink.
+std::vector<Cell> flow_path(const Flow& flow, Cell from);
+
+/// The longest way by which water of the catchment reaches one of the outlets, from its far end down.
+std::vector<Cell> longest_path(const Flow& flow, std::span<const Cell> outlets);
+
+/// Centres of cells, as a line to draw.
+SitePath as_path(const GridFrame& frame, std::span<const Cell> cells);
+
+/// The cells of a depression that stand under water of a level, and the level at which it holds a volume: at most
+/// its spill level. Water of several hollows in one depression stands at one level.
+double volume_to_level_m3(const Flow& flow, std::int32_t depression, double level_m);
+double level_of_volume_m(const Flow& flow, std::int32_t depression, double volume_m3);
+
+}  // namespace yardwright::drain

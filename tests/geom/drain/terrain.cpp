@@ -1,0 +1,43 @@
+#include "tests/geom/drain/terrain.hpp"
+
+#include <cmath>
+#include <random>
+#include <sstream>
+
+namespace yardwright::drain {
+
+std::vector<int> numbers(std::initializer_list<std::string> rows) {
+  std::vector<int> cells;
+  for (auto row = rows.end(); row != rows.begin();) {
+    std::istringstream text{*--row};
+    for (int number = 0; text >> number;) cells.push_back(number);
+  }
+  return cells;
+}
+
+LevelGrid terrain(std::initializer_list<std::string> rows, double cell_m) {
+  const std::vector<int> cells = numbers(rows);
+  const int high = static_cast<int>(rows.size());
+  return {GridFrame{{0, 0}, cell_m, static_cast<int>(cells.size()) / high, high}, {cells.begin(), cells.end()}};
+}
+
+LevelGrid two_pit_bowl() {
+  return terrain({"-9 -9 -9 -9 -9 -9 -9 -9 -9 -9", "-9 9 9 9 9 9 9 9 9 -9", "-9 9 8 8 8 8 7 6 9 -9", "-9 9 8 7 8 7 6 5 9 -9",
+                  "-9 9 8 7 8 6 5 4 9 -9", "-9 9 8 8 8 5 4 3 9 -9", "-9 9 7 6 5 4 3 2 9 -9", "-9 9 7 6 5 4 3 1 9 -9",
+                  "-9 9 9 9 9 9 9 9 9 -9", "-9 -9 -9 -9 -9 -9 -9 -9 -9 -9"});
+}
+
+LevelGrid rough_ground(int columns, int rows, unsigned seed) {
+  std::mt19937 random{seed};
+  std::uniform_real_distribution<double> noise{-0.05, 0.05}, phase{0, 6.28};
+  const double a = phase(random), b = phase(random), c = phase(random);
+  std::vector<float> levels;
+  for (int i = 0; i < columns * rows; ++i) {
+    const double x = i % columns, y = i / columns;
+    const double hills = 0.8 * std::sin(x / 11 + a) * std::cos(y / 9 + b) + 0.3 * std::sin((x + y) / 4 + c) + 0.005 * x;
+    levels.push_back(static_cast<float>(std::round((300 + hills + noise(random)) * 100) / 100));
+  }
+  return {GridFrame{{0, 0}, 1, columns, rows}, std::move(levels)};
+}
+
+}  // namespace yardwright::drain
