@@ -87,7 +87,9 @@ class Flooding {
     if ((state_[at(cell)] & on_edge) != 0) {
       for_each_neighbour(flow_.frame, cell, [&](Cell next, int) { reach(cell, next, water_m); });
     } else {
-      for (const Cell step : steps_) reach(cell, cell + step, water_m);
+      for (const Cell step : steps_) {
+        if ((state_[at(cell + step)] & reached) == 0) reach(cell, cell + step, water_m);
+      }
     }
     if ((state_[at(cell)] & has_link) != 0) {
       for (const Link& link : links_) {

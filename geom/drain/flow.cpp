@@ -95,6 +95,14 @@ Flow flow_over(const LevelGrid& levels, const FlowOptions& options) {
   return flow;
 }
 
+std::vector<std::vector<Cell>> cells_by_depression(const Flow& flow) {
+  std::vector<std::vector<Cell>> cells(flow.depressions.size());
+  for (std::size_t i = 0; i < flow.depression.size(); ++i) {
+    if (flow.depression[i] != no_depression) cells[static_cast<std::size_t>(flow.depression[i])].push_back(static_cast<Cell>(i));
+  }
+  return cells;
+}
+
 std::vector<std::uint8_t> catchment(const Flow& flow, std::span<const Cell> outlets) {
   std::vector<std::uint8_t> in(flow.level_m.size(), 0);
   for (const Cell cell : outlets) in[at(cell)] = 1;

@@ -56,6 +56,9 @@ struct Flow {
 /// The grid may be empty; its levels must be finite.
 Flow flow_over(const LevelGrid& levels, const FlowOptions& options = {});
 
+/// The cells of every depression, by its number.
+std::vector<std::vector<Cell>> cells_by_depression(const Flow& flow);
+
 /// 1 for every cell that drains through one of `outlets`, themselves among them.
 std::vector<std::uint8_t> catchment(const Flow& flow, std::span<const Cell> outlets);
 

@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <numeric>
-#include <queue>
-#include <random>
 
 #include "tests/geom/drain/terrain.hpp"
 
@@ -17,35 +15,6 @@ double sum_of_fill_m(const Flow& flow) {
   double sum_m = 0;
   for (std::size_t i = 0; i < flow.level_m.size(); ++i) sum_m += flow.filled_m[i] - flow.level_m[i];
   return sum_m;
-}
-
-/// The textbook fill: a heap of levels from the edge inwards.
-std::vector<float> heap_filled_m(const LevelGrid& levels) {
-  const GridFrame& frame = levels.frame();
-  using Waiting = std::pair<float, std::size_t>;
-  std::priority_queue<Waiting, std::vector<Waiting>, std::greater<>> heap;
-  std::vector<float> filled_m = levels.values();
-  std::vector<bool> seen(filled_m.size());
-  for (std::size_t i = 0; i < filled_m.size(); ++i) {
-    const CellIndex at = frame.cell_at_offset(i);
-    if (at.column > 0 && at.row > 0 && at.column < frame.columns - 1 && at.row < frame.rows - 1) continue;
-    heap.emplace(filled_m[i], i);
-    seen[i] = true;
-  }
-  while (!heap.empty()) {
-    const auto [water_m, cell] = heap.top();
-    heap.pop();
-    const CellIndex at = frame.cell_at_offset(cell);
-    for (int i = 0; i < 9; ++i) {
-      const CellIndex next{at.column + i % 3 - 1, at.row + i / 3 - 1};
-      if (!frame.contains(next) || seen[frame.offset(next)]) continue;
-      const std::size_t offset = frame.offset(next);
-      seen[offset] = true;
-      filled_m[offset] = std::max(filled_m[offset], water_m);
-      heap.emplace(filled_m[offset], offset);
-    }
-  }
-  return filled_m;
 }
 
 /// Cells above by walking down from every cell, with a limit that a ring would break.
@@ -143,7 +112,7 @@ TEST_CASE("On rough ground the fill equals the textbook's cell by cell and filli
     INFO("seed " << seed);
     const LevelGrid ground = rough_ground(97, 61, seed);
     const Flow flow = flow_over(ground);
-    REQUIRE(flow.filled_m == heap_filled_m(ground));
+    REQUIRE(flow.filled_m == textbook_filled_m(ground));
     REQUIRE(flow_over(LevelGrid{ground.frame(), flow.filled_m}).filled_m == flow.filled_m);
     REQUIRE(flow_over(LevelGrid{ground.frame(), flow.filled_m}).depressions.empty());
   }

@@ -1,6 +1,8 @@
 #include "tests/geom/drain/terrain.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <queue>
 #include <random>
 #include <sstream>
 
@@ -38,6 +40,34 @@ LevelGrid rough_ground(int columns, int rows, unsigned seed) {
     levels.push_back(static_cast<float>(std::round((300 + hills + noise(random)) * 100) / 100));
   }
   return {GridFrame{{0, 0}, 1, columns, rows}, std::move(levels)};
+}
+
+std::vector<float> textbook_filled_m(const LevelGrid& levels) {
+  const GridFrame& frame = levels.frame();
+  using Waiting = std::pair<float, std::size_t>;
+  std::priority_queue<Waiting, std::vector<Waiting>, std::greater<>> heap;
+  std::vector<float> filled_m = levels.values();
+  std::vector<bool> seen(filled_m.size());
+  for (std::size_t i = 0; i < filled_m.size(); ++i) {
+    const CellIndex at = frame.cell_at_offset(i);
+    if (at.column > 0 && at.row > 0 && at.column < frame.columns - 1 && at.row < frame.rows - 1) continue;
+    heap.emplace(filled_m[i], i);
+    seen[i] = true;
+  }
+  while (!heap.empty()) {
+    const auto [water_m, cell] = heap.top();
+    heap.pop();
+    const CellIndex at = frame.cell_at_offset(cell);
+    for (int i = 0; i < 9; ++i) {
+      const CellIndex next{at.column + i % 3 - 1, at.row + i / 3 - 1};
+      if (!frame.contains(next) || seen[frame.offset(next)]) continue;
+      const std::size_t offset = frame.offset(next);
+      seen[offset] = true;
+      filled_m[offset] = std::max(filled_m[offset], water_m);
+      heap.emplace(filled_m[offset], offset);
+    }
+  }
+  return filled_m;
 }
 
 }  // namespace yardwright::drain

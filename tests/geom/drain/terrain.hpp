@@ -19,4 +19,7 @@ LevelGrid two_pit_bowl();
 /// Hills of several sizes with noise rounded to a centimetre, so that there are pits, flats and ties.
 LevelGrid rough_ground(int columns, int rows, unsigned seed);
 
+/// The textbook fill: a heap of levels from the edge inwards, written apart from the core's.
+std::vector<float> textbook_filled_m(const LevelGrid& levels);
+
 }  // namespace yardwright::drain

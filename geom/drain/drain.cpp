@@ -1,0 +1,94 @@
+#include "geom/drain/drain.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "geom/drain/bin_checks.hpp"
+#include "geom/drain/cover_map.hpp"
+#include "geom/drain/pit_checks.hpp"
+#include "geom/drain/raster.hpp"
+#include "geom/drain/yard_flow.hpp"
+#include "geom/site/footprint.hpp"
+
+namespace yardwright::drain {
+
+namespace {
+
+bool all_finite(const LevelGrid& levels) {
+  return std::ranges::all_of(levels.values(), [](float level_m) { return std::isfinite(level_m); });
+}
+
+Finding ground_missing(const char* title, const char* why) {
+  return not_checked(Question::drain, "drain.ground", {}, title, why);
+}
+
+std::vector<Pond> ponds_of(const Flow& flow) {
+  const auto cells = cells_by_depression(flow);
+  std::vector<Pond> ponds;
+  for (std::size_t number = 0; number < flow.depressions.size(); ++number) {
+    const Depression& hollow = flow.depressions[number];
+    if (!worth_showing(hollow)) continue;
+    ponds.push_back({hollow, rings_around(flow.frame, cells[number]), as_path(flow.frame, flow_path(flow, hollow.lowest))});
+  }
+  return ponds;
+}
+
+void name_unknown_covers(Answer& answer, const CoverMap& covers) {
+  for (const std::string& name : covers.unknown) {
+    Finding finding = not_checked(Question::drain, "drain.cover", {}, "A ground cover is not known",
+                                  "the cover catalogue has no \"" + name + "\"; choose another cover");
+    finding.id += ":" + name;
+    answer.findings.push_back(std::move(finding));
+  }
+}
+
+void ask_pits(Answer& answer, const Site& site, const DesignSurface& surface, const CoverMap& covers, const RuleBook& rules) {
+  for (const Item& item : site.items) {
+    if (pit_body(item.thing) == nullptr) continue;
+    const auto water = covers.covers.empty() ? std::nullopt : pit_water(item, surface, answer.flow, covers, site.storm);
+    if (!water) {
+      answer.findings.push_back(not_checked(Question::drain, "drain.rim-freeboard", {item.id}, "Water around " + title_of(item) + " was not checked",
+                                            covers.covers.empty() ? "the storm's ground cover is not known" : "it lies outside the known ground"));
+      continue;
+    }
+    std::ranges::move(judge_pit(item, *water, rules), std::back_inserter(answer.findings));
+    answer.pits.push_back(*water);
+  }
+}
+
+void ask_bins(Answer& answer, const Site& site, const DesignSurface& surface, const RuleBook& rules) {
+  for_each<Bin>(site, [&](const Item& item, const Bin& bin) {
+    if (cell_at(answer.flow.frame, bin.at) == outside) {
+      answer.findings.push_back(not_checked(Question::drain, "drain.slope-away-raised", {item.id},
+                                            "The ground around " + title_of(item) + " was not checked", "it lies outside the known ground"));
+      return;
+    }
+    std::ranges::move(judge_bin(site, item, surface, answer.flow, rules), std::back_inserter(answer.findings));
+  });
+}
+
+}  // namespace
+
+Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs) {
+  if (!surface.known()) {
+    return {{ground_missing("The ground is not known", "run `yardwright ground` to import levels, or type spot levels")}};
+  }
+  if (!all_finite(surface.design)) {
+    return {{ground_missing("The ground has gaps", "import levels again without gaps, or fill them first")}};
+  }
+  const RuleBook rules = catalogs.rules.with(site.rule_overrides);
+  Answer answer;
+  answer.flow = yard_flow(site, surface);
+  answer.ponds = ponds_of(answer.flow);
+  const CoverMap covers = cover_map(site, catalogs, answer.flow.frame);
+  name_unknown_covers(answer, covers);
+  ask_pits(answer, site, surface, covers, rules);
+  ask_bins(answer, site, surface, rules);
+  if (answer.findings.empty()) {
+    answer.findings.push_back(not_checked(Question::drain, "drain.ground", {}, "Nothing to keep dry yet", "place a bin or a pit"));
+  }
+  sort_by_need(answer.findings);
+  return answer;
+}
+
+}  // namespace yardwright::drain

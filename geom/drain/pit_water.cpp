@@ -1,0 +1,124 @@
+#include "geom/drain/pit_water.hpp"
+
+#include <algorithm>
+
+#include "geom/drain/raster.hpp"
+#include "geom/site/footprint.hpp"
+
+namespace yardwright::drain {
+
+namespace {
+
+// HEC-22 4th ed., chapter 4: sheet flow is most often under 100 ft (read).
+constexpr double longest_sheet_m = 30.48;
+
+std::size_t at(Cell cell) { return static_cast<std::size_t>(cell); }
+
+/// The hole and the cells around it: what runs past the rim.
+std::vector<Cell> rim_cells(const Item& item, const GridFrame& frame) {
+  std::vector<Cell> cells = cells_in(frame, *pit_hole(item.thing));
+  if (const Cell centre = cell_at(frame, place_of(item.thing)); centre != outside) cells.push_back(centre);
+  return with_neighbours(frame, cells);
+}
+
+/// The deepest pond worth showing that touches the cells.
+std::int32_t pond_touching(const Flow& flow, const std::vector<Cell>& cells) {
+  std::int32_t deepest = no_depression;
+  for (const Cell cell : cells) {
+    const std::int32_t number = flow.depression[at(cell)];
+    if (number == no_depression || !worth_showing(flow.depressions[static_cast<std::size_t>(number)])) continue;
+    if (deepest == no_depression ||
+        flow.depressions[static_cast<std::size_t>(number)].spill_level_m > flow.depressions[static_cast<std::size_t>(deepest)].spill_level_m) {
+      deepest = number;
+    }
+  }
+  return deepest;
+}
+
+std::vector<Cell> cells_of(const Flow& flow, std::int32_t depression) {
+  std::vector<Cell> cells;
+  for (std::size_t i = 0; i < flow.depression.size(); ++i) {
+    if (flow.depression[i] == depression) cells.push_back(static_cast<Cell>(i));
+  }
+  return cells;
+}
+
+std::vector<Cell> marked_cells(const std::vector<std::uint8_t>& marked) {
+  std::vector<Cell> cells;
+  for (std::size_t i = 0; i < marked.size(); ++i) {
+    if (marked[i] != 0) cells.push_back(static_cast<Cell>(i));
+  }
+  return cells;
+}
+
+void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, const std::vector<Cell>& outlets, const Storm& storm) {
+  const std::vector<std::uint8_t> marked = catchment(flow, outlets);
+  const std::vector<CoverPart> parts = cover_parts(covers, flow.frame, marked);
+  const std::vector<Cell> way = longest_path(flow, outlets);
+  for (const CoverPart& part : parts) water.catchment_m2 += part.area_m2;
+  water.catchment_rings = rings_around(flow.frame, marked_cells(marked));
+  water.longest_way = as_path(flow.frame, way);
+  water.curve_number = composite_curve_number(parts);
+  water.rational_c = composite_rational_c(parts);
+  water.concentration = concentration_along(flow, covers, way, storm.two_year_rain_m);
+}
+
+void add_runoff(PitWater& water, const Storm& storm) {
+  const double concentration_s = water.concentration.total_s();
+  water.peak = graphical_peak(water.catchment_m2, water.curve_number, storm.rain_m, concentration_s, storm.type);
+  water.runoff_m3 = water.peak.runoff_m * water.catchment_m2;
+  if (const auto intensity = greatest_intensity_m_per_s(storm.type, storm.rain_m, concentration_s)) {
+    water.rational_peak_m3_per_s = rational_peak_m3_per_s(water.rational_c, *intensity, water.catchment_m2);
+  }
+}
+
+PondAtPit pond_filled(const Flow& flow, std::int32_t number, double runoff_m3) {
+  const Depression& pond = flow.depressions[static_cast<std::size_t>(number)];
+  return {number, level_of_volume_m(flow, number, runoff_m3), pond.spill_level_m, pond.volume_m3};
+}
+
+double fall_ratio(double from_m, double to_m, double run_m) { return run_m > 0 ? std::max(from_m - to_m, 0.0) / run_m : 0; }
+
+}  // namespace
+
+bool worth_showing(const Depression& depression) {
+  return depression.depth_m >= least_pond_depth_m && depression.volume_m3 >= least_pond_volume_m3;
+}
+
+Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way, double two_year_rain_m) {
+  Concentration parts;
+  if (way.size() < 2) return parts;
+  const SitePath path = as_path(flow.frame, way);
+  std::size_t turn = 0;  // where sheet flow has come together
+  while (turn + 1 < path.size()) {
+    const double step_m = distance(path[turn], path[turn + 1]);
+    if (parts.sheet_m + step_m > longest_sheet_m) break;
+    parts.sheet_m += step_m;
+    ++turn;
+  }
+  for (std::size_t i = turn; i + 1 < path.size(); ++i) parts.shallow_m += distance(path[i], path[i + 1]);
+  const auto level_m = [&](std::size_t i) { return static_cast<double>(flow.filled_m[at(way[i])]); };
+  const CellCover& first = covers.at(way.front());
+  parts.sheet_s = sheet_flow_s(first.sheet_n, parts.sheet_m, fall_ratio(level_m(0), level_m(turn), parts.sheet_m), two_year_rain_m);
+  const double slope = fall_ratio(level_m(turn), level_m(way.size() - 1), parts.shallow_m);
+  parts.shallow_s = parts.shallow_m / shallow_flow_m_per_s(slope, covers.at(way[turn]).paved);
+  return parts;
+}
+
+std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow, const CoverMap& covers,
+                                  const Storm& storm) {
+  const PitBody* body = pit_body(item.thing);
+  const SitePoint place = place_of(item.thing);
+  if (body == nullptr || cell_at(flow.frame, place) == outside) return std::nullopt;
+  PitWater water{item.id, place};
+  water.ground_level_m = surface.level_m(place);
+  water.rim_level_m = water.ground_level_m + body->rim_height_m;
+  const std::vector<Cell> rim = rim_cells(item, flow.frame);
+  const std::int32_t pond = pond_touching(flow, rim);
+  add_catchment(water, flow, covers, pond == no_depression ? rim : cells_of(flow, pond), storm);
+  add_runoff(water, storm);
+  if (pond != no_depression) water.pond = pond_filled(flow, pond, water.runoff_m3);
+  return water;
+}
+
+}  // namespace yardwright::drain

@@ -1,0 +1,61 @@
+// What a storm brings to one pit: the ground that drains to it, its runoff and peaks, and how high the water stands
+// around its rim. Where the pit lies in a hollow, the hollow is filled by the whole runoff of the storm, up to its
+// spill level, with nothing soaking away and no pump: the safe side. Levels in metres in the levels of the ground.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "geom/drain/cover_map.hpp"
+#include "geom/drain/flow.hpp"
+#include "geom/ground/design_surface.hpp"
+#include "geom/site/site.hpp"
+
+namespace yardwright::drain {
+
+/// Water standing around a pit.
+struct PondAtPit {
+  std::int32_t depression = no_depression;
+  double level_m = 0;
+  double spill_level_m = 0;
+  double holds_m3 = 0;  ///< to the spill level
+};
+
+/// The way of the farthest water, in the parts of TR-55.
+struct Concentration {
+  double sheet_m = 0, sheet_s = 0;
+  double shallow_m = 0, shallow_s = 0;
+  double total_s() const { return sheet_s + shallow_s; }
+};
+
+struct PitWater {
+  ItemId item;
+  SitePoint at;
+  double ground_level_m = 0;  ///< at its centre
+  double rim_level_m = 0;
+  double catchment_m2 = 0;
+  std::vector<SitePath> catchment_rings;  ///< closed, filled by the even-odd rule
+  SitePath longest_way;                   ///< of its water, from the far end down
+  double curve_number = 0;
+  double rational_c = 0;
+  Concentration concentration;
+  double runoff_m3 = 0;
+  GraphicalPeak peak;
+  std::optional<double> rational_peak_m3_per_s;  ///< where the storm's intensity is known
+  std::optional<PondAtPit> pond;
+};
+
+/// Hollows shallower than this count as rough ground.
+inline constexpr double least_pond_depth_m = 0.05;
+inline constexpr double least_pond_volume_m3 = 1.0;
+bool worth_showing(const Depression& depression);
+
+/// Nothing for an item without a pit, or with one outside the ground.
+std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow, const CoverMap& covers,
+                                  const Storm& storm);
+
+/// Sheet flow over at most 100 ft, then shallow concentrated flow.
+Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way, double two_year_rain_m);
+
+}  // namespace yardwright::drain

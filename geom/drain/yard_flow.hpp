@@ -1,0 +1,17 @@
+// The yard's surface as water meets it: the design surface with bins, dryers and buildings standing above it, so that
+// water goes around them and their roofs shed beside them, and with culverts as links. Legs, receiving, stands, tanks
+// and scales stand open or low and do not turn water. A culvert is taken to carry all that comes to it.
+#pragma once
+
+#include "geom/drain/flow.hpp"
+#include "geom/ground/design_surface.hpp"
+#include "geom/site/site.hpp"
+
+namespace yardwright::drain {
+
+/// Whether an item stands in the way of water.
+bool turns_water(const Item& item);
+
+Flow yard_flow(const Site& site, const DesignSurface& surface);
+
+}  // namespace yardwright::drain
