@@ -52,6 +52,7 @@ void add_ask_verb(CLI::App& program, Console& console) {
   add_ask_spout(*ask, console);
   add_ask_runoff(*ask, console);
   add_ask_manning(*ask, console);
+  add_ask_bin(*ask, console);
 }
 
 }  // namespace yardwright::cli

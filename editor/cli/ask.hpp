@@ -30,5 +30,6 @@ void print(const Asked& asked, const Console& console);
 void add_ask_spout(CLI::App& ask, Console& console);
 void add_ask_runoff(CLI::App& ask, Console& console);
 void add_ask_manning(CLI::App& ask, Console& console);
+void add_ask_bin(CLI::App& ask, Console& console);
 
 }  // namespace yardwright::cli
