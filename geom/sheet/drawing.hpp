@@ -43,7 +43,7 @@ struct AreaMark {
 struct CircleMark {
   DrawPoint centre;
   double radius = 0;  ///< in the drawing's units
-  Colour fill;        ///< alpha 0: none
+  Colour fill{0, 0, 0, 0};  ///< alpha 0: none
   Stroke stroke;      ///< width 0: none
 };
 
@@ -58,7 +58,7 @@ struct TextMark {
   bool bold = false;
   bool centred = true;
   double turn_deg = 0;   ///< clockwise on the paper
-  Colour halo;           ///< behind the letters so that lines do not cross them; alpha 0: none
+  Colour halo{0, 0, 0, 0};  ///< behind the letters so that lines do not cross them; alpha 0: none
   DrawVector offset_mm;  ///< from `at`, right and down on the paper
 };
 
