@@ -34,7 +34,7 @@ std::string tally(const Findings& findings, Question question) {
 }
 
 std::vector<TableCell> row_of(const Finding& finding, std::size_t number, UnitSystem units) {
-  const std::string what = finding.note.empty() ? finding.title : finding.title + ". " + finding.note;
+  const std::string what = finding.note.empty() ? finding.title : finding.title + ": " + finding.note;
   return {{std::to_string(number), false, palette::quiet_ink, finding.verdict},
           {what, finding.verdict == Verdict::fail},
           {measured_words(finding, units)},
@@ -61,7 +61,7 @@ std::vector<Table> finding_tables(const Findings& findings, UnitSystem units) {
   std::vector<Table> tables;
   for (const Question question : every_question) {
     Table table{title_of(question), std::string{asked_by(question)}, {}, {}};
-    table.columns = {{"", 1}, {"finding", 4.6}, {"measured", 2.8}, {"margin", 2.2}, {"what would mend it", 4.2}, {"basis", 3.6}};
+    table.columns = {{"", 0.9}, {"finding", 4.6}, {"measured", 2.8}, {"margin", 2.2}, {"what would mend it", 4.2}, {"basis", 3.6}};
     for (std::size_t i = 0; i < findings.size(); ++i) {
       if (findings[i].question == question) table.rows.push_back(row_of(findings[i], i + 1, units));
     }

@@ -36,12 +36,49 @@ struct Label {
   double height_mm() const { return line_mm * static_cast<double>(lines.size()) + 2 * edge_mm * 0.7; }
 };
 
+/// Findings at one place, to be marked once; the worst comes first.
+struct Spot {
+  SitePoint at;
+  std::vector<std::size_t> findings;  ///< where they stand in the list
+};
+
 SitePoint place_of(const Finding& finding) { return pose_at(finding.place, length(finding.place) / 2).at; }
 
-Label label_of(const Finding& finding, std::size_t number, const OverlayStyle& style) {
-  if (style.words == OverlayWords::numbers) return {{std::to_string(number)}};
-  Label label{{finding.verdict == Verdict::not_checked ? finding.title : margin_words(finding, style.units)}};
-  if (!finding.mends.empty()) label.lines.push_back(mend_words(finding.mends.front(), style.units));
+bool shown(const Finding& finding, const OverlayStyle& style) {
+  return !finding.place.empty() && (style.passes || finding.verdict != Verdict::pass);
+}
+
+std::vector<Spot> spots_of(const Findings& findings, const OverlayStyle& style) {
+  constexpr double same_place_mm = 3;
+  std::vector<Spot> spots;
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    if (!shown(findings[i], style)) continue;
+    const SitePoint at = place_of(findings[i]);
+    const auto near = std::ranges::find_if(
+        spots, [&](const Spot& spot) { return distance(spot.at, at) < same_place_mm * style.metres_per_mm; });
+    if (near == spots.end()) spots.push_back({at, {i}});
+    else near->findings.push_back(i);
+  }
+  for (Spot& spot : spots) std::ranges::stable_sort(spot.findings, {}, [&](std::size_t i) { return findings[i].verdict; });
+  return spots;
+}
+
+std::string numbers_of(const Spot& spot) {
+  std::string text;
+  for (const std::size_t i : spot.findings) text += (text.empty() ? "" : ", ") + std::to_string(i + 1);
+  return text;
+}
+
+/// What is said at a place: of the worst finding its margin and mend, of another one its margin.
+Label label_of(const Spot& spot, const Findings& findings, const OverlayStyle& style) {
+  if (style.words == OverlayWords::numbers) return {{numbers_of(spot)}};
+  const auto loud = [&](const Finding& finding) {
+    return finding.verdict == Verdict::not_checked ? finding.title : margin_words(finding, style.units);
+  };
+  const Finding& worst_one = findings[spot.findings.front()];
+  Label label{{loud(worst_one)}};
+  if (!worst_one.mends.empty()) label.lines.push_back(mend_words(worst_one.mends.front(), style.units));
+  for (std::size_t i = 1; i < std::min<std::size_t>(2, spot.findings.size()); ++i) label.lines.push_back(loud(findings[spot.findings[i]]));
   return label;
 }
 
@@ -88,37 +125,31 @@ void add_label(Marks& marks, SitePoint at, const Label& label, DrawVector offset
   }
 }
 
-void add_symbol(Marks& marks, const Finding& finding) {
-  const SitePoint at = place_of(finding);
-  if (finding.place.size() > 1) marks.push_back(line(finding.place, {palette::of(finding.verdict), 0.5, {1.6, 1.0}}));
-  marks.push_back(spot(at, 2.1, palette::card, {palette::of(finding.verdict), 0.25, {}}));
-  marks.push_back(SymbolMark{on_plan(at), scaled(symbol_of(finding.verdict), 0.8)});
+void add_symbol(Marks& marks, const Spot& place, const Finding& worst_one) {
+  if (worst_one.place.size() > 1) marks.push_back(line(worst_one.place, {palette::of(worst_one.verdict), 0.5, {1.6, 1.0}}));
+  marks.push_back(spot(place.at, 2.1, palette::card, {palette::of(worst_one.verdict), 0.25, {}}));
+  marks.push_back(SymbolMark{on_plan(place.at), scaled(symbol_of(worst_one.verdict), 0.8)});
 }
 
-bool shown(const Finding& finding, const OverlayStyle& style) {
-  return !finding.place.empty() && (style.passes || finding.verdict != Verdict::pass);
-}
+DrawVector on_paper_mm(SitePoint at, const OverlayStyle& style) { return {at.x / style.metres_per_mm, -at.y / style.metres_per_mm}; }
 
 }  // namespace
 
 Drawing finding_overlay(const Findings& findings, const OverlayStyle& style) {
   Drawing drawing;
   std::vector<LabelBox> taken;
-  for (const Finding& finding : findings) {
-    if (!shown(finding, style)) continue;
-    add_symbol(drawing.marks, finding);
-    const SitePoint at = place_of(finding);
-    const DrawVector middle{at.x / style.metres_per_mm, -at.y / style.metres_per_mm};
+  const std::vector<Spot> spots = spots_of(findings, style);
+  for (const Spot& place : spots) {
+    add_symbol(drawing.marks, place, findings[place.findings.front()]);
+    const DrawVector middle = on_paper_mm(place.at, style);
     taken.push_back({middle - DrawVector{2.1, 2.1}, middle + DrawVector{2.1, 2.1}});
   }
-  for (std::size_t i = 0; i < findings.size(); ++i) {
-    if (!shown(findings[i], style)) continue;
-    const SitePoint at = place_of(findings[i]);
-    const DrawVector anchor{at.x / style.metres_per_mm, -at.y / style.metres_per_mm};
-    const Label label = label_of(findings[i], i + 1, style);
+  for (const Spot& place : spots) {
+    const DrawVector anchor = on_paper_mm(place.at, style);
+    const Label label = label_of(place, findings, style);
     const DrawVector offset = free_offset(anchor, label, taken);
     taken.push_back(box_at(anchor, label, offset));
-    add_label(drawing.marks, at, label, offset, palette::of(findings[i].verdict));
+    add_label(drawing.marks, place.at, label, offset, palette::of(findings[place.findings.front()].verdict));
   }
   return drawing;
 }

@@ -109,7 +109,7 @@ void Column::foot(const SheetTitle& title, double metres_per_mm, UnitSystem unit
 /// What keeps the plan honest where it is read alone.
 void draw_plan_note(SheetPen& pen, const SheetBox& plan) {
   pen.fitted({plan.low.x + 3, plan.high.y - 3},
-             "Planning aid. Local code, the utility and licensed practice decide. Numbers in circles' labels: see the table of findings.",
+             "Planning aid. Local code, the utility and licensed practice decide. Numbers beside the signs are those of the findings' tables.",
              plan.width_mm() - 6, {1.8, palette::quiet_ink, false, Anchor::left});
 }
 

@@ -49,6 +49,10 @@ class Flow {
   double room_mm() const { return box_.high.y - y_; }
   double width_mm(std::size_t column) const { return edges_[column + 1] - edges_[column] - column_gap_mm; }
 
+  double text_x(const TableColumn& shape, std::size_t column) const {
+    return shape.anchor == Anchor::right ? edges_[column + 1] - column_gap_mm : edges_[column];
+  }
+
   void place_columns(const Table& table) {
     const double shares = std::accumulate(table.columns.begin(), table.columns.end(), 0.0,
                                           [](double sum, const TableColumn& column) { return sum + column.share; });
@@ -68,7 +72,9 @@ class Flow {
     double bottom = y_;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
       if (table.columns[i].title.empty()) continue;
-      bottom = std::max(bottom, pen_.paragraph({edges_[i], y_ + 0.6}, table.columns[i].title, width_mm(i), heading_style));
+      TextStyle style = heading_style;
+      style.anchor = table.columns[i].anchor;
+      bottom = std::max(bottom, pen_.paragraph({text_x(table.columns[i], i), y_ + 0.6}, table.columns[i].title, width_mm(i), style));
     }
     y_ = bottom + 0.6;
     pen_.line({box_.low.x, y_}, {box_.high.x, y_}, {palette::ink, 0.3, {}});
@@ -109,14 +115,13 @@ class Flow {
 
   void draw_cell(const TableColumn& shape, const SetRow& row, std::size_t column, std::size_t first, std::size_t count) {
     const TableCell& cell = row.cells[column];
-    double x = edges_[column];
+    double x = text_x(shape, column);
     if (cell.verdict) {
       if (first == 0) pen_.symbol({x + 1.6, y_ + line_mm() / 2}, symbol_of(*cell.verdict));
       x += symbol_room_mm;
     }
     TextStyle style = style_of(cell);
     style.anchor = shape.anchor;
-    if (shape.anchor == Anchor::right) x = edges_[column + 1] - column_gap_mm;
     const auto& lines = row.lines[column];
     for (std::size_t i = first; i < std::min(lines.size(), first + count); ++i) {
       pen_.words({x, y_ + (static_cast<double>(i - first) + 0.5) * line_mm()}, lines[i], style);

@@ -1,0 +1,89 @@
+#include <fmt/format.h>
+
+#include <filesystem>
+#include <nlohmann/json.hpp>
+
+#include "editor/cli/verb.hpp"
+#include "geom/check/check.hpp"
+#include "geom/io/catalogs.hpp"
+#include "geom/io/site_file.hpp"
+#include "geom/sheet/plan_sheet.hpp"
+#include "geom/sheet/sheet_file.hpp"
+#include "geom/sheet/sheet_scale.hpp"
+
+namespace yardwright::cli {
+
+namespace {
+
+struct SheetWords {
+  std::string site_file;
+  std::string output = "plan.pdf";
+  std::string paper = "tabloid";
+  std::string scale;
+  bool portrait = false;
+  bool picture = false;
+  std::optional<int> phase;
+};
+
+Expected<SheetOptions> options_of(const SheetWords& words) {
+  SheetOptions options;
+  const auto names = names_of(Paper{});
+  const auto found = std::find(names.begin(), names.end(), words.paper);
+  options.paper = static_cast<Paper>(found - names.begin());
+  options.orientation = words.portrait ? Orientation::portrait : Orientation::landscape;
+  if (words.scale.empty()) return options;
+  const auto scale = parse_scale(words.scale);
+  if (!scale) return tl::unexpected{Problems{scale.error()}};
+  options.scale_ratio = *scale;
+  return options;
+}
+
+Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) {
+  const auto options = options_of(words);
+  if (!options) return tl::unexpected{options.error()};
+  const Answers answers = check(site, shipped_catalogs());
+  const Findings findings = all_findings(answers);
+  if (words.picture) return std::vector{plan_picture(site, answers.surface, findings)};
+  return plan_sheets(site, answers.surface, shipped_catalogs(), findings, *options);
+}
+
+void print(const std::vector<std::filesystem::path>& files, std::size_t pages, const Console& console) {
+  if (console.json) {
+    nlohmann::ordered_json out{{"pages", pages}, {"files", nlohmann::ordered_json::array()}};
+    for (const auto& file : files) out["files"].push_back(file.string());
+    fmt::print("{}\n", out.dump());
+    return;
+  }
+  for (const auto& file : files) fmt::print("{}\n", file.string());
+}
+
+void make_sheets(const SheetWords& words, Console& console) {
+  auto site = load_site(words.site_file);
+  if (!site) return refuse(site.error(), console);
+  const int last = static_cast<int>(site->phases.size()) - 1;
+  const auto pages = pages_of(as_of(*site, words.phase.value_or(last)), words);
+  if (!pages) return refuse(pages.error(), console);
+  const auto files = write_pages(*pages, words.output, site->name);
+  if (!files) return refuse(files.error(), console);
+  print(*files, pages->size(), console);
+}
+
+}  // namespace
+
+void add_sheet_verb(CLI::App& program, Console& console) {
+  CLI::App* sheet = program.add_subcommand("sheet", "write the plan set: plan to scale, schedules, findings");
+  const auto words = std::make_shared<SheetWords>();
+  sheet->add_option("SITE", words->site_file, "the site file, NAME.yard")->required();
+  sheet->add_option("-o,--output", words->output, "plan.pdf, or .svg or .png for a file a page")->capture_default_str();
+  const auto names = names_of(Paper{});
+  sheet->add_option("--paper", words->paper, "size of the paper")
+      ->check(CLI::IsMember(std::vector<std::string>(names.begin(), names.end())))
+      ->capture_default_str();
+  sheet->add_flag("--portrait", words->portrait, "the paper upright");
+  sheet->add_option("--scale", words->scale, "\"1in=40ft\" or 1:500; the largest standard scale that fits where not given");
+  sheet->add_option("--phase", words->phase, "the yard once this phase is built; all phases where not given");
+  sheet->add_flag("--picture", words->picture, "the plan alone");
+  sheet->callback([words, &console] { make_sheets(*words, console); });
+}
+
+}  // namespace yardwright::cli
