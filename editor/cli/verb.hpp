@@ -22,6 +22,8 @@ void add_ask_verb(CLI::App& program, Console& console);
 /// new: a yard file with an empty lot.
 void add_new_verb(CLI::App& program, Console& console);
 void add_sheet_verb(CLI::App& program, Console& console);
+/// ground: the levels of a raster or of a list of spots.
+void add_ground_verb(CLI::App& program, Console& console);
 /// check, and one verb a question.
 void add_check_verbs(CLI::App& program, Console& console);
 
