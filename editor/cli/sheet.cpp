@@ -43,7 +43,7 @@ Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) 
   if (!options) return tl::unexpected{options.error()};
   const Answers answers = check(site, shipped_catalogs());
   const Findings findings = all_findings(answers);
-  if (words.picture) return std::vector{plan_picture(site, answers.surface, findings)};
+  if (words.picture) return std::vector{plan_picture(site, answers.surface, shipped_catalogs(), findings)};
   return plan_sheets(site, answers.surface, shipped_catalogs(), findings, *options);
 }
 

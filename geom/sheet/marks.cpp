@@ -8,7 +8,7 @@ namespace yardwright {
 
 namespace {
 
-constexpr double mean_letter_width_ratio = 0.56;  ///< of Inter's em, over mixed text
+constexpr double mean_letter_width_ratio = 0.53;  ///< of Inter's em, over mixed text
 
 /// On the paper, where y goes down.
 DrawVector on_paper(SiteVector direction) { return {direction.x, -direction.y}; }

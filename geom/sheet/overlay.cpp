@@ -30,7 +30,7 @@ struct Label {
   std::vector<std::string> lines;  ///< the first is said loudest
   double width_mm() const {
     double width = 0;
-    for (const std::string& text : lines) width = std::max(width, rough_width_mm(text, letter_mm) * 1.05);
+    for (const std::string& text : lines) width = std::max(width, rough_width_mm(text, letter_mm) * 1.11);
     return width + 2 * edge_mm;
   }
   double height_mm() const { return line_mm * static_cast<double>(lines.size()) + 2 * edge_mm * 0.7; }

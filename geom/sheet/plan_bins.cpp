@@ -1,7 +1,10 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
+#include "geom/pace/bin_volume.hpp"
 #include "geom/sheet/plan_item.hpp"
-#include "geom/units/text.hpp"
+#include "geom/sheet/size_words.hpp"
 
 namespace yardwright::plan {
 
@@ -38,6 +41,15 @@ void add_unloading(Marks& marks, const Bin& bin) {
   marks.push_back(arrowhead(end, out, 1.1, {palette::ink, 0.25, {}}));
 }
 
+/// "36 ft · 21.7k bu", or the eave where the grain is not known.
+std::string label_size(const Bin& bin, const PlanStyle& style) {
+  const std::string across = short_text_of(bin.diameter_m, Quantity::length, style.units);
+  const auto grain = std::ranges::find(style.grains, bin.grain, &Grain::id);
+  if (grain == style.grains.end()) return fmt::format("{} · eave {}", across, short_text_of(bin.eave_height_m, Quantity::length, style.units));
+  const GrainVolume holds = pace::heaped(pace::room_of(bin), *grain).total;
+  return fmt::format("{} · {}", across, short_volume_text(holds.as_cubic_metres(), style.units));
+}
+
 Colour roof_colour(bool wet) { return wet ? Colour{0xd5, 0xe2, 0xec} : palette::steel; }
 
 }  // namespace
@@ -47,9 +59,8 @@ ItemMarks marks_of(const Bin& bin, const Scene& scene) {
   add_fan(marks.shapes, bin);
   add_unloading(marks.shapes, bin);
   add_roof(marks.shapes, bin.at, bin.diameter_m / 2, roof_colour(bin.use == BinUse::wet_holding), {palette::ink, 0.4, {}});
-  const std::string size = text_of(bin.diameter_m, Quantity::length, scene.style.units);
-  add_label(marks, scene, bin.at, fmt::format("{} · eave {}", size, text_of(bin.eave_height_m, Quantity::length, scene.style.units)),
-            bin.diameter_m);
+  const double radius_mm = bin.diameter_m / 2 / scene.style.metres_per_mm;
+  add_label(marks, scene, bin.at, label_size(bin, scene.style), bin.diameter_m * 0.9, std::max(1.6, radius_mm * 0.4));
   return marks;
 }
 
@@ -62,7 +73,7 @@ ItemMarks marks_of(const OverheadHolding& holding, const Scene& scene) {
   }
   add_roof(marks.shapes, holding.at, holding.diameter_m / 2, roof_colour(holding.use == HoldingUse::wet_holding),
            {palette::ink, 0.35, {1.6, 0.8}});
-  add_label(marks, scene, holding.at, text_of(holding.diameter_m, Quantity::length, scene.style.units), holding.diameter_m);
+  add_label(marks, scene, holding.at, short_text_of(holding.diameter_m, Quantity::length, scene.style.units), holding.diameter_m);
   return marks;
 }
 

@@ -33,6 +33,7 @@ struct LayerOf {
   int operator()(const auto&) const { return 4; }
 };
 constexpr int lot_layer = 3;
+constexpr int contour_layer = 1;  ///< over covers and pads, under everything built
 
 void append(Marks& marks, Marks more, double strength) {
   for (Mark& mark : more) marks.push_back(strength < 1 ? faded(std::move(mark), strength) : std::move(mark));
@@ -48,7 +49,6 @@ bool has_extent(const Thing& thing) { return !std::holds_alternative<Spout>(thin
 }  // namespace
 
 Drawing plan_drawing(const Site& site, const DesignSurface& surface, const PlanStyle& style) {
-  (void)surface;
   std::array<Marks, layers> shapes;
   Marks words_on_top;
   plan::ItemMarks lot = plan::lot_marks(site.lot, style);
@@ -62,6 +62,7 @@ Drawing plan_drawing(const Site& site, const DesignSurface& surface, const PlanS
     append(words_on_top, std::move(marks.words), strength);
   }
   Drawing drawing;
+  if (style.contours) append(shapes[contour_layer], contour_drawing(surface, style).marks, 1);
   for (Marks& layer : shapes) append(drawing.marks, std::move(layer), 1);
   append(drawing.marks, std::move(words_on_top), 1);
   return drawing;

@@ -7,6 +7,7 @@
 
 #include "geom/ground/design_surface.hpp"
 #include "geom/sheet/drawing.hpp"
+#include "geom/site/catalog/grain.hpp"
 
 namespace yardwright {
 
@@ -24,10 +25,14 @@ struct PlanStyle {
   bool labels = true;
   bool dimensions = true;
   int built_phase = std::numeric_limits<int>::max();  ///< items of later phases are drawn faded
+  std::vector<Grain> grains;                          ///< with them, a bin's label says what it holds
   std::vector<PicturePixels> pictures;                ///< pictures without pixels are drawn as an empty frame
 };
 
 Drawing plan_drawing(const Site& site, const DesignSurface& surface, const PlanStyle& style = {});
+
+/// The contours alone, for whoever keeps them between frames and draws the plan with `contours` off.
+Drawing contour_drawing(const DesignSurface& surface, const PlanStyle& style = {});
 
 /// What a plan of this site covers: the lot and every item.
 Box extent_of(const Site& site);

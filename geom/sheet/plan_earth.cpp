@@ -2,7 +2,7 @@
 
 #include "geom/sheet/plan_item.hpp"
 #include "geom/shape/path.hpp"
-#include "geom/units/text.hpp"
+#include "geom/sheet/size_words.hpp"
 
 namespace yardwright::plan {
 
@@ -41,7 +41,7 @@ ItemMarks marks_of(const Berm& berm, const Scene& scene) {
   add_region(marks.shapes, strip_of(berm.path, 2 * top_m), palette::earth.faded(0.30), {palette::earth, 0.18, {}});
   add_hachures(marks.shapes, berm.path, top_m, toe_m, 1.1 * scene.style.metres_per_mm);
   if (scene.style.labels) {
-    const std::string high = text_of(berm.height_m, Quantity::length, scene.style.units);
+    const std::string high = short_text_of(berm.height_m, Quantity::length, scene.style.units);
     add_words_along(marks, berm.path, fmt::format("{} · {} high", title_of(scene.item), high), palette::earth);
   }
   return marks;
@@ -62,7 +62,7 @@ ItemMarks marks_of(const Pad& pad, const Scene& scene) {
   ItemMarks marks;
   add_polygon(marks.shapes, {pad.outline, {}}, palette::white.faded(0.45), {palette::earth, 0.25, {3, 1, 0.8, 1}});
   if (!scene.style.labels || pad.outline.empty()) return marks;
-  TextMark level = words(pad.outline.front(), fmt::format("{} · level {}", title_of(scene.item), text_of(pad.level_m, Quantity::length, scene.style.units)),
+  TextMark level = words(pad.outline.front(), fmt::format("{} · level {}", title_of(scene.item), short_text_of(pad.level_m, Quantity::length, scene.style.units)),
                          1.9, palette::earth, Anchor::left);
   level.offset_mm = {1.0, -1.8};
   marks.words.push_back(level);
@@ -75,7 +75,7 @@ ItemMarks marks_of(const Culvert& culvert, const Scene& scene) {
   add_region(marks.shapes, strip_of(culvert.path, width_m), palette::water.faded(0.12), {palette::water, 0.25, {1.4, 0.7}});
   add_arrows(marks, culvert.path, scene, 40, {palette::water, 0.35, {}});
   if (scene.style.labels) {
-    const std::string size = text_of(culvert.diameter_m, Quantity::small_length, scene.style.units);
+    const std::string size = short_text_of(culvert.diameter_m, Quantity::small_length, scene.style.units);
     add_words_along(marks, culvert.path, fmt::format("{} · {}", title_of(scene.item), size), palette::water);
   }
   return marks;

@@ -1,8 +1,10 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "geom/sheet/plan_item.hpp"
 #include "geom/site/footprint.hpp"
-#include "geom/units/text.hpp"
+#include "geom/sheet/size_words.hpp"
 
 namespace yardwright::plan {
 
@@ -51,7 +53,7 @@ ItemMarks marks_of(const Leg& leg, const Scene& scene) {
   add_crossed_box(marks.shapes, rectangle({leg.at, leg.facing}, leg.tower_width_m, leg.tower_width_m), {palette::ink, 0.4, {}});
   const double half_m = std::max({leg.tower_width_m * 1.2, leg.boot.length_m / 2, leg.boot.width_m / 2});
   add_label_beside(marks, scene, leg.at, half_m,
-                   text_of(leg.discharge_height_m, Quantity::length, scene.style.units) + " discharge");
+                   short_text_of(leg.discharge_height_m, Quantity::length, scene.style.units) + " discharge");
   return marks;
 }
 
@@ -65,7 +67,7 @@ ItemMarks marks_of(const Dryer& dryer, const Scene& scene) {
     const SiteVector half = across * (dryer.width_m * 0.42);
     marks.shapes.push_back(line({at - half, at + half}, {palette::fuel.faded(0.6), 0.18, {}}));
   }
-  add_label(marks, scene, dryer.at, dryer.operation == DryerOperation::batch ? "batch" : "continuous", dryer.length_m);
+  add_label_under(marks, scene, box, dryer.operation == DryerOperation::batch ? "batch dryer" : "continuous dryer");
   return marks;
 }
 
@@ -84,9 +86,9 @@ ItemMarks marks_of(const Receiving& receiving, const Scene& scene) {
     marks.shapes.push_back(line({middle - half, middle + half}, {palette::paper, 0.8, {}}));
     marks.shapes.push_back(line({middle - half, middle + half}, {palette::ink, 0.2, {0.8, 0.5}}));
   }
-  const std::string doors = fmt::format("doors {} × {}", text_of(receiving.door_width_m, Quantity::length, scene.style.units),
-                                        text_of(receiving.door_height_m, Quantity::length, scene.style.units));
-  add_label(marks, scene, receiving.at, roofed ? doors : "open dump", receiving.length_m);
+  const std::string doors = fmt::format("doors {} × {}", short_text_of(receiving.door_width_m, Quantity::length, scene.style.units),
+                                        short_text_of(receiving.door_height_m, Quantity::length, scene.style.units));
+  add_label_under(marks, scene, rectangle(pose, receiving.length_m, receiving.width_m), roofed ? doors : "open dump");
   return marks;
 }
 
@@ -120,7 +122,7 @@ ItemMarks marks_of(const Pit& pit, const Scene& scene) {
   ItemMarks marks;
   add_hole(marks, pit);
   const double half_m = std::max(pit.body.width_m, pit.body.length_m) / 2;
-  add_label_beside(marks, scene, pit.at, half_m, text_of(pit.body.depth_m, Quantity::length, scene.style.units) + " deep");
+  add_label_beside(marks, scene, pit.at, half_m, short_text_of(pit.body.depth_m, Quantity::length, scene.style.units) + " deep");
   return marks;
 }
 

@@ -46,8 +46,10 @@ ItemMarks marks_of(const Dimension& dimension, const Scene& scene);
 /// The lot's edges by kind, with their words.
 ItemMarks lot_marks(const Lot& lot, const PlanStyle& style);
 
-/// Name (bold) over a line of size, about a place; leaves out what is wider than `room_m`.
-void add_label(ItemMarks& marks, const Scene& scene, SitePoint at, const std::string& size, double room_m);
+/// Name (bold) over a line of size, about a place and `apart_mm` from it; leaves out what is wider than `room_m`.
+void add_label(ItemMarks& marks, const Scene& scene, SitePoint at, const std::string& size, double room_m, double apart_mm = 1.6);
+/// The same under a box that has no room for words.
+void add_label_under(ItemMarks& marks, const Scene& scene, const Polygon& box, const std::string& size);
 /// One line of words along a path, at its middle and a little to its left.
 void add_words_along(ItemMarks& marks, const SitePath& path, const std::string& text, Colour colour);
 /// A pit of a leg, a receiving or its own: a dashed hole.

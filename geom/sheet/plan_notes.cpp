@@ -2,7 +2,7 @@
 
 #include "geom/sheet/plan_item.hpp"
 #include "geom/shape/path.hpp"
-#include "geom/units/text.hpp"
+#include "geom/sheet/size_words.hpp"
 
 namespace yardwright::plan {
 
@@ -30,7 +30,7 @@ void add_dimension_leg(ItemMarks& marks, SitePoint from, SitePoint to, UnitSyste
   marks.shapes.push_back(line({from, to}, stroke));
   marks.shapes.push_back(slanted_tick(from, along, 2.2, {palette::ink, 0.4, {}}));
   marks.shapes.push_back(slanted_tick(to, along, 2.2, {palette::ink, 0.4, {}}));
-  TextMark size = words(between(from, to, 0.5), text_of(length(along), Quantity::length, units), 2.1, palette::ink);
+  TextMark size = words(between(from, to, 0.5), short_text_of(length(along), Quantity::length, units), 2.1, palette::ink);
   size.turn_deg = turn_along_deg(along);
   size.halo = palette::paper;
   marks.words.push_back(size);

@@ -129,11 +129,12 @@ Placement placed_in(const Box& ground, const SheetBox& window, double scale_rati
   return {centre.x - middle.x * mm_per_metre, centre.y + middle.y * mm_per_metre, mm_per_metre, 1};
 }
 
-Page plan_page(const Site& site, const DesignSurface& surface, const Findings& findings, const SheetOptions& options,
-               const PlanPageLayout& layout, double scale_ratio, const SheetTitle& title, const TextMeasure& measure) {
+Page plan_page(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings,
+               const SheetOptions& options, const PlanPageLayout& layout, double scale_ratio, const SheetTitle& title, const TextMeasure& measure) {
   PlanStyle style;
   style.units = site.units;
   style.metres_per_mm = scale_ratio / 1000;
+  style.grains = catalogs.grains;
   style.built_phase = options.built_phase;
   const Placement placement = placed_in(extent_of(site), layout.plan, scale_ratio);
 

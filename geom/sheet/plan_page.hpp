@@ -15,7 +15,7 @@ PlanPageLayout plan_page_layout(double width_mm, double height_mm);
 /// Where a plan lands so that `ground` is in the middle of `window`.
 Placement placed_in(const Box& ground, const SheetBox& window, double scale_ratio);
 
-Page plan_page(const Site& site, const DesignSurface& surface, const Findings& findings, const SheetOptions& options,
-               const PlanPageLayout& layout, double scale_ratio, const SheetTitle& title, const TextMeasure& measure);
+Page plan_page(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings,
+               const SheetOptions& options, const PlanPageLayout& layout, double scale_ratio, const SheetTitle& title, const TextMeasure& measure);
 
 }  // namespace yardwright

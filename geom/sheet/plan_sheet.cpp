@@ -94,7 +94,7 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const DesignSurface& s
   add_table_pages(tables, "Findings", judged, layout.frame, measure);
 
   SheetTitle title{site.name, site.title, "Plan", scale_words(*scale, site.units), 1, static_cast<int>(tables.size()) + 1};
-  std::vector<Page> pages{plan_page(site, surface, findings, options, layout, *scale, title, measure)};
+  std::vector<Page> pages{plan_page(site, surface, catalogs, findings, options, layout, *scale, title, measure)};
   for (Page& page : tables) {
     ++title.number;
     finish_table_page(page, layout.frame, title, measure);
@@ -107,7 +107,7 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const DesignSurface& s
   return pages;
 }
 
-Page plan_picture(const Site& site, const DesignSurface& surface, const Findings& findings) {
+Page plan_picture(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings) {
   constexpr double wanted_mm = 360;
   const Box ground = extent_of(site);
   const double longest_m = std::max({ground.high.x - ground.low.x, ground.high.y - ground.low.y, 1.0});
@@ -117,6 +117,7 @@ Page plan_picture(const Site& site, const DesignSurface& surface, const Findings
   PlanStyle style;
   style.units = site.units;
   style.metres_per_mm = ratio / 1000;
+  style.grains = catalogs.grains;
   const Placement placement = placed_in(ground, {{0, 0}, {width_mm, height_mm}}, ratio);
   Page page{"Plan", width_mm, height_mm, palette::paper, {}};
   page.drawings.push_back({plan_drawing(site, surface, style), placement, {}});

@@ -32,6 +32,6 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const DesignSurface& s
                                         const Findings& findings, const SheetOptions& options = {});
 
 /// The plan alone, its page cut to the yard, for a picture.
-Page plan_picture(const Site& site, const DesignSurface& surface, const Findings& findings);
+Page plan_picture(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings);
 
 }  // namespace yardwright

@@ -2,7 +2,7 @@
 
 #include "geom/sheet/plan_item.hpp"
 #include "geom/shape/path.hpp"
-#include "geom/units/text.hpp"
+#include "geom/sheet/size_words.hpp"
 
 namespace yardwright::plan {
 
@@ -53,8 +53,8 @@ ItemMarks marks_of(const Building& building, const Scene& scene) {
   const bool lived_in = building.use == BuildingUse::dwelling;
   add_polygon(marks.shapes, box, lived_in ? Colour{0xe8, 0xd9, 0xc6} : palette::timber, {palette::ink, lived_in ? 0.45 : 0.3, {}});
   add_roof_lines(marks.shapes, building, box);
-  const std::string size = fmt::format("{} × {}", text_of(building.length_m, Quantity::length, scene.style.units),
-                                       text_of(building.width_m, Quantity::length, scene.style.units));
+  const std::string size = fmt::format("{} × {}", short_text_of(building.length_m, Quantity::length, scene.style.units),
+                                       short_text_of(building.width_m, Quantity::length, scene.style.units));
   add_label(marks, scene, building.at, scene.item.name.empty() ? size : use_words(building.use), building.length_m);
   return marks;
 }
@@ -68,7 +68,7 @@ ItemMarks marks_of(const Tank& tank, const Scene& scene) {
   const std::string contents = tank.contents == TankContents::ammonia ? "ammonia" : "LP gas";
   TextMark name = words(tank.at, title_of(scene.item), 2.0, palette::ink);
   name.offset_mm = {0, 2.8};
-  TextMark size = words(tank.at, contents + " " + text_of(tank.water_capacity_m3, Quantity::tank_volume, scene.style.units), 1.8,
+  TextMark size = words(tank.at, contents + " " + short_text_of(tank.water_capacity_m3, Quantity::tank_volume, scene.style.units), 1.8,
                         palette::fuel);
   size.offset_mm = {0, 5.0};
   marks.words = {name, size};
@@ -94,7 +94,7 @@ ItemMarks marks_of(const OverheadLine& overhead, const Scene& scene) {
     marks.shapes.push_back(spot(pole, 0.25, palette::ink, {palette::none, 0, {}}));
   }
   if (!scene.style.labels) return marks;
-  const std::string lowest = text_of(overhead.lowest_conductor_m, Quantity::length, scene.style.units);
+  const std::string lowest = short_text_of(overhead.lowest_conductor_m, Quantity::length, scene.style.units);
   add_words_along(marks, overhead.path, fmt::format("{} · lowest wire {}", title_of(scene.item), lowest), palette::ink);
   return marks;
 }

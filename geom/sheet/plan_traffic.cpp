@@ -1,6 +1,6 @@
 #include "geom/sheet/plan_item.hpp"
 #include "geom/shape/path.hpp"
-#include "geom/units/text.hpp"
+#include "geom/sheet/size_words.hpp"
 
 namespace yardwright::plan {
 
@@ -68,7 +68,7 @@ ItemMarks marks_of(const Scale& scale, const Scene& scene) {
     const SitePoint at = scale.at + along * (scale.length_m * i / 8.0);
     marks.shapes.push_back(line({at - across, at + across}, {palette::faint_ink, 0.12, {}}));
   }
-  add_label(marks, scene, scale.at, text_of(scale.length_m, Quantity::length, scene.style.units), scale.length_m);
+  add_label_under(marks, scene, rectangle(pose, scale.length_m, scale.width_m), short_text_of(scale.length_m, Quantity::length, scene.style.units));
   return marks;
 }
 

@@ -2,7 +2,9 @@
 
 #include <fmt/format.h>
 
+#include "geom/pace/bin_volume.hpp"
 #include "geom/reach/spout_line.hpp"
+#include "geom/sheet/size_words.hpp"
 #include "geom/site/footprint.hpp"
 #include "geom/units/text.hpp"
 
@@ -59,14 +61,16 @@ std::vector<TableCell> bin_row(const Site& site, const Item& item, const Bin& bi
           {length_text(bin.eave_height_m, units)},
           {length_text(bin.foundation_height_m, units)},
           {text_of(bin.roof_slope.as_degrees(), Quantity::angle, units)},
-          {floor_words(bin, units)}};
+          {floor_words(bin, units)},
+          {grain ? text_of(pace::heaped(pace::room_of(bin), *grain).total.as_cubic_metres(), Quantity::grain_volume, units) : "grain not known",
+           grain != nullptr}};
 }
 
 Table bin_table(const Site& site, const Catalogs& catalogs) {
-  Table table{"Bins", "", {}, {}};
+  Table table{"Bins", "Volumes are of the space that grain takes, filled through the peak to its full heap, before any pack factor.", {}, {}};
   table.columns = {{"bin", 3},         {"use", 2},           {"grain", 2},
                    {"diameter", 1.6, Anchor::right}, {"eave", 1.6, Anchor::right}, {"foundation", 1.7, Anchor::right},
-                   {"roof", 1.3, Anchor::right}, {"floor", 2.4}};
+                   {"roof", 1.3, Anchor::right}, {"floor", 2.4}, {"holds, heaped", 2, Anchor::right}};
   for_each<Bin>(site, [&](const Item& item, const Bin& bin) { table.rows.push_back(bin_row(site, item, bin, catalogs)); });
   return table;
 }

@@ -1,7 +1,10 @@
+#include "geom/sheet/size_words.hpp"
+
 #include <fmt/format.h>
 
 #include "geom/shape/path.hpp"
-#include "geom/sheet/schedule_tables.hpp"
+#include "geom/shape/polygon.hpp"
+#include "geom/units/grain_volume.hpp"
 #include "geom/units/text.hpp"
 
 namespace yardwright {
@@ -74,6 +77,12 @@ std::string short_text_of(double si, Quantity quantity, UnitSystem units) {
   const std::size_t end = std::min(text.find_first_not_of("0123456789", point + 1), text.size());
   const std::size_t last = text.find_last_not_of('0', end - 1);
   return text.substr(0, last == point ? point : last + 1) + text.substr(end);
+}
+
+std::string short_volume_text(double grain_m3, UnitSystem units) {
+  const double bushels = GrainVolume::cubic_metres(grain_m3).as_bushels();
+  if (units == UnitSystem::metric || bushels < 1000) return text_of(grain_m3, Quantity::grain_volume, units);
+  return fmt::format("{:.1f}k bu", bushels / 1000);
 }
 
 }  // namespace yardwright
