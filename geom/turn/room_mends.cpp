@@ -1,0 +1,117 @@
+#include "geom/turn/room_mends.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "geom/site/footprint.hpp"
+#include "geom/turn/least_change.hpp"
+
+namespace yardwright::turn {
+
+namespace {
+
+constexpr double farthest_move_m = 30;
+constexpr double widest_radius_m = 60;
+constexpr double exact_m = 0.01;
+
+/// The room beside an item as the check measures it, for bodies or for tyres. An item that was moved to where it is
+/// no longer in the way at all (a gate beside the route) has not given room but left its place: that is none.
+double room_m(const RouteCase& route, const Item* item, std::string_view rule) {
+  constexpr double none_m = -1;
+  double least_m = std::numeric_limits<double>::infinity();
+  const std::vector<Obstacle> obstacles = item != nullptr ? obstacles_of(*item, route) : std::vector{neighbour_edges(route.site)};
+  for (const Obstacle& obstacle : obstacles) {
+    if (obstacle.of_tyres == (rule == "turn.pit-edge")) least_m = std::min(least_m, clearance_to(route, obstacle).distance_m);
+  }
+  return std::isfinite(least_m) ? least_m : none_m;
+}
+
+/// From the route towards the thing; where they meet, from the route's line to the thing's middle.
+SiteVector away_from_route(const RouteCase& route, const ItemClearance& near, const Item* item) {
+  if (near.clearance.distance_m > 0) return unit(near.clearance.on_obstacle - near.clearance.on_vehicle);
+  const SitePoint middle = item != nullptr ? place_of(item->thing) : near.clearance.on_obstacle;
+  const SiteVector apart = middle - nearest_on_path(route.line, middle).point;
+  return length(apart) > 0 ? unit(apart) : SiteVector{0, 1};
+}
+
+std::optional<Mend> moved_item(const RouteCase& route, const ItemClearance& near, double required_m) {
+  const Item* item = find(route.site, near.item);
+  if (item == nullptr) return std::nullopt;
+  const SiteVector away = away_from_route(route, near, item);
+  std::optional<Mend> best;
+  for (const SiteVector way : {away, left_of(away), right_of(away), -away}) {
+    const auto moved_by = [&](double by_m) {
+      Item there = *item;
+      there.thing = moved(there.thing, way * by_m);
+      return there;
+    };
+    const auto enough = least_that_passes(farthest_move_m, exact_m, [&](double by_m) {
+      const Item there = moved_by(by_m);
+      return room_m(route, &there, near.rule) >= required_m;
+    });
+    if (!enough || (best && best->change <= *enough)) continue;
+    best = Mend{"move " + title_of(*item), Quantity::length, *enough, *enough, {PutItem{moved_by(*enough)}}};
+  }
+  return best;
+}
+
+/// Whether a changed route has the room, and does not ask for a tighter turn than before or than the vehicle makes.
+bool has_room(const RouteCase& route, const Item& changed, const ItemClearance& near, double required_m) {
+  const RouteCase other = route_case(route.site, changed, route.vehicle);
+  const double radius_m = least_radius_m(other.course);
+  if (radius_m < std::min(least_radius_m(route.course), route.vehicle.least_front_radius_m)) return false;
+  return room_m(other, find(route.site, near.item), near.rule) >= required_m;
+}
+
+/// The corner of the path nearest to where it is tight; the ends of a longer path stay where they are.
+std::size_t nearest_corner(const SitePath& path, SitePoint place) {
+  const std::size_t first = path.size() > 2 ? 1 : 0, last = path.size() > 2 ? path.size() - 2 : path.size() - 1;
+  std::size_t best = first;
+  for (std::size_t i = first; i <= last; ++i) {
+    if (distance(path[i], place) < distance(path[best], place)) best = i;
+  }
+  return best;
+}
+
+std::optional<Mend> moved_corner(const RouteCase& route, const ItemClearance& near, double required_m) {
+  const SiteVector way = -away_from_route(route, near, find(route.site, near.item));
+  const std::size_t corner = nearest_corner(route.route().path, near.clearance.on_obstacle);
+  const auto moved_by = [&](double by_m) {
+    Item changed = route.item;
+    SitePoint& point = std::get<Route>(changed.thing).path[corner];
+    point = point + way * by_m;
+    return changed;
+  };
+  const auto enough = least_that_passes(farthest_move_m, exact_m,
+                                        [&](double by_m) { return has_room(route, moved_by(by_m), near, required_m); });
+  if (!enough) return std::nullopt;
+  return Mend{"move a corner of " + title_of(route.item), Quantity::length, *enough, *enough, {PutItem{moved_by(*enough)}}};
+}
+
+std::optional<Mend> wider_corners(const RouteCase& route, const ItemClearance& near, double required_m) {
+  if (route.route().path.size() < 3) return std::nullopt;
+  const auto with_radius_more_by = [&](double by_m) {
+    Item changed = route.item;
+    std::get<Route>(changed.thing).corner_radius_m += by_m;
+    return changed;
+  };
+  const auto enough = least_that_passes(widest_radius_m, exact_m,
+                                        [&](double by_m) { return has_room(route, with_radius_more_by(by_m), near, required_m); });
+  if (!enough) return std::nullopt;
+  return Mend{"round the corners of " + title_of(route.item) + " wider", Quantity::length, *enough,
+              route.route().corner_radius_m + *enough, {PutItem{with_radius_more_by(*enough)}}};
+}
+
+}  // namespace
+
+std::vector<Mend> room_mends(const RouteCase& route, const ItemClearance& near, double required_m) {
+  std::vector<Mend> mends;
+  for (const auto lever : {moved_corner, moved_item, wider_corners}) {
+    if (auto mend = lever(route, near, required_m)) mends.push_back(std::move(*mend));
+  }
+  std::ranges::stable_sort(mends, {}, &Mend::change);
+  return mends;
+}
+
+}  // namespace yardwright::turn

@@ -1,0 +1,179 @@
+#include "geom/turn/turn.hpp"
+
+#include <catch2/catch.hpp>
+
+#include "geom/io/catalogs.hpp"
+#include "geom/turn/body.hpp"
+
+using namespace yardwright;
+using turn::ask;
+
+namespace {
+
+constexpr ItemId route_id{1}, thing_id{2};
+
+/// A route with one other item, on ground that is not known.
+Site yard(Route route, std::optional<Thing> thing = {}) {
+  Site site;
+  site.items.push_back({route_id, "Way", 0, std::nullopt, std::move(route)});
+  if (thing) site.items.push_back({thing_id, "Thing", 0, std::nullopt, *thing});
+  return site;
+}
+
+Findings asked(const Site& site) { return ask(site, design_surface(site), shipped_catalogs()).findings; }
+
+const Finding& finding(const Findings& findings, std::string_view rule) {
+  for (const Finding& one : findings) {
+    if (one.rule == rule) return one;
+  }
+  FAIL("no finding of " << rule);
+  return findings.front();
+}
+
+/// Every mend of a rule's finding, applied to the site, makes that rule pass; there is at least one.
+void every_mend_passes(const Site& site, std::string_view rule) {
+  const Finding failing = finding(asked(site), rule);
+  REQUIRE(failing.verdict != Verdict::pass);
+  REQUIRE_FALSE(failing.mends.empty());
+  for (const Mend& mend : failing.mends) {
+    INFO(mend.action << " by " << mend.change);
+    for (const Finding& after : asked(apply(site, mend.edits))) {
+      if (after.rule == rule) CHECK(after.verdict == Verdict::pass);
+    }
+  }
+}
+
+Route straight(std::string vehicle, double length_m = 60) { return {.path = {{0, 0}, {length_m, 0}}, .vehicle = std::move(vehicle)}; }
+
+/// A drive-through across the way at 30 m, facing east.
+Receiving drive_through() { return {.at = {30, 0}, .facing = Bearing::degrees(90)}; }
+
+Site on_slope(Site site, double grade) {
+  GridFrame frame{{-10, -10}, 1, 120, 20};
+  std::vector<float> levels;
+  for (std::size_t i = 0; i < frame.cells(); ++i) levels.push_back(static_cast<float>(frame.centre(frame.cell_at_offset(i)).x * grade));
+  site.ground.levels = LevelGrid{frame, levels};
+  return site;
+}
+
+}  // namespace
+
+TEST_CASE("A yard without a route is not checked, and says so", "[turn]") {
+  const Findings findings = asked({});
+  REQUIRE(findings.size() == 1);
+  CHECK(findings.front().verdict == Verdict::not_checked);
+}
+
+TEST_CASE("A vehicle that the catalogue lacks, and a path without length, are not checked", "[turn]") {
+  CHECK(finding(asked(yard(straight("hovercraft"))), "turn.radius").verdict == Verdict::not_checked);
+  CHECK(finding(asked(yard(straight("p", 0))), "turn.radius").verdict == Verdict::not_checked);
+}
+
+TEST_CASE("A route tighter than the vehicle's least radius fails with the radius that it needs", "[turn]") {
+  const Site site = yard({.path = {{0, 0}, {60, 0}, {60, 60}}, .vehicle = "wb-67", .corner_radius_m = 8});
+  const Finding tight = finding(asked(site), "turn.radius");
+  CHECK(tight.measured == Approx(8));
+  CHECK(tight.required == Approx(41 * 0.3048));
+  every_mend_passes(site, "turn.radius");
+}
+
+TEST_CASE("A hitch that folds past its limit is mended by wider corners", "[turn]") {
+  every_mend_passes(yard({.path = {{0, 0}, {200, 0}, {0, 70}}, .vehicle = "wb-67", .corner_radius_m = 9}), "turn.hitch-angle");
+}
+
+TEST_CASE("Room beside a straight way is the offset less half the width and the bin's radius", "[turn]") {
+  // Geometry: 10 m - 10.9728/2 m - half of 8.5 ft.
+  const Findings findings = asked(yard(straight("wb-67"), Bin{.at = {30, 10}}));
+  const Finding& room = finding(findings, "turn.clearance");
+  CHECK(room.verdict == Verdict::pass);
+  CHECK(room.measured == Approx(10 - 5.4864 - 8.5 * 0.3048 / 2).margin(1e-9));
+}
+
+TEST_CASE("A bin in the way is moved, or the route led around it, by the least that passes", "[turn]") {
+  every_mend_passes(yard(straight("su-30"), Bin{.at = {30, 4}}), "turn.clearance");
+  every_mend_passes(yard({.path = {{0, 0}, {60, 0}, {60, 60}}, .vehicle = "wb-67", .corner_radius_m = 13}, Bin{.at = {51, 9}, .diameter_m = 4}), "turn.clearance");
+}
+
+TEST_CASE("The least move of a bin leaves exactly the room that is asked for", "[turn]") {
+  const Site site = yard(straight("su-30"), Bin{.at = {30, 6.8}});
+  const Finding close = finding(asked(site), "turn.clearance");
+  REQUIRE_FALSE(close.mends.empty());
+  CHECK(close.mends.front().change == Approx(-close.margin).margin(0.011));
+}
+
+TEST_CASE("Between the rule and the advice is a caution", "[turn]") {
+  const Site site = yard(straight("su-30"), Bin{.at = {30, 5.4864 + 4 * 0.3048 + 0.6}});
+  CHECK(finding(asked(site), "turn.clearance-advice").verdict == Verdict::caution);
+  every_mend_passes(site, "turn.clearance-advice");
+}
+
+TEST_CASE("A drive-through that the truck fits is entered without a fault", "[turn]") {
+  for (const Finding& one : asked(yard(straight("hopper-semi"), drive_through()))) {
+    INFO(one.title);
+    CHECK((one.verdict == Verdict::pass || one.verdict == Verdict::not_checked));
+  }
+}
+
+TEST_CASE("Doors want 0.6 m over the width and 0.5 m over the height", "[turn]") {
+  // FAO, Farm structures in tropical climates (read): 8.5 x 13.5 ft wants 10.47 x 15.14 ft.
+  Receiving dump = drive_through();
+  dump.door_width_m = 10.4 * 0.3048;
+  dump.door_height_m = 15.1 * 0.3048;
+  const Site site = yard(straight("wb-67"), dump);
+  const Findings findings = asked(site);
+  CHECK(finding(findings, "turn.door-width-over").verdict == Verdict::fail);
+  CHECK(finding(findings, "turn.door-width-over").mends.front().becomes == Approx(10.47 * 0.3048).margin(0.01 * 0.3048));
+  CHECK(finding(findings, "turn.door-height-over").mends.front().becomes == Approx(15.14 * 0.3048).margin(0.01 * 0.3048));
+  every_mend_passes(site, "turn.door-width-over");
+  every_mend_passes(site, "turn.door-height-over");
+}
+
+TEST_CASE("A raised bed passes under 7 m and not under 21.5 ft", "[turn]") {
+  // Computed: its top is at 22.03 ft; 7 m is the handbook's clear height for lift bodies (FAO, read).
+  Receiving dump = drive_through();
+  dump.clear_height_m = 7;
+  CHECK(finding(asked(yard(straight("grain-truck-tandem"), dump)), "turn.bed-clear").verdict == Verdict::pass);
+  dump.clear_height_m = 21.5 * 0.3048;
+  every_mend_passes(yard(straight("grain-truck-tandem"), dump), "turn.bed-clear");
+}
+
+TEST_CASE("A drive-through beside the line of the route hits the truck with its jambs", "[turn]") {
+  Receiving dump = drive_through();
+  dump.at.y = 1.5;
+  const Site site = yard(straight("wb-67"), dump);
+  CHECK(finding(asked(site), "turn.jamb-clear").measured == 0);
+  every_mend_passes(site, "turn.jamb-clear");
+}
+
+TEST_CASE("Tyres keep off an open pit, but roll over the receiving's grate", "[turn]") {
+  every_mend_passes(yard(straight("su-40"), Pit{.at = {30, 1}}), "turn.pit-edge");
+  for (const Finding& one : asked(yard(straight("su-40"), drive_through()))) CHECK(one.rule != "turn.pit-edge");
+}
+
+TEST_CASE("A neighbour's edge is crossed at a gate and nowhere else", "[turn]") {
+  Site site = yard(straight("su-30"));
+  site.lot = {{{-20, -30}, {50, -30}, {50, 30}, {-20, 30}}, std::vector<LotEdge>(4, LotEdge::neighbour)};
+  CHECK(finding(asked(site), "turn.lot-edge").verdict == Verdict::fail);
+  site.lot.edges[1] = LotEdge::road;
+  CHECK(finding(asked(site), "turn.lot-edge").verdict == Verdict::pass);
+  site.lot.edges[1] = LotEdge::neighbour;
+  site.items.push_back({thing_id, "Gate", 0, std::nullopt, Gate{.at = {50, 0}, .facing = Bearing::degrees(90)}});
+  CHECK(finding(asked(site), "turn.lot-edge").verdict == Verdict::pass);
+}
+
+TEST_CASE("A conveyor over the way has to hang clear of the truck", "[turn]") {
+  Conveyor over{.path = {{30, -20}, {30, 20}}, .start_height_m = 4.3, .end_height_m = 4.3};
+  every_mend_passes(yard(straight("wb-67"), over), "turn.overhead-over");
+  over.start_height_m = over.end_height_m = 0;
+  CHECK(finding(asked(yard(straight("wb-67"), over)), "turn.overhead-over").verdict == Verdict::not_checked);
+  over.start_height_m = over.end_height_m = -2;
+  for (const Finding& one : asked(yard(straight("wb-67"), over))) CHECK(one.rule != "turn.overhead-over");
+}
+
+TEST_CASE("A grade of ten percent passes and more is a caution", "[turn]") {
+  // NRCS practice 560, one state's version (read).
+  CHECK(finding(asked(on_slope(yard(straight("p")), 0.0999)), "turn.grade").verdict == Verdict::pass);
+  CHECK(finding(asked(on_slope(yard(straight("p")), 0.101)), "turn.grade").verdict == Verdict::caution);
+  CHECK(finding(asked(on_slope(yard(straight("p")), 0.101)), "turn.grade").measured == Approx(0.101));
+  CHECK(finding(asked(yard(straight("p"))), "turn.grade").verdict == Verdict::not_checked);
+}
