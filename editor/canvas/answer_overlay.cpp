@@ -1,0 +1,101 @@
+#include "editor/canvas/answer_overlay.hpp"
+
+#include <algorithm>
+
+#include "editor/canvas/device.hpp"
+#include "editor/canvas/reach_overlay.hpp"
+#include "geom/sheet/symbol.hpp"
+#include "geom/site/finding_words.hpp"
+
+namespace yardwright::canvas {
+
+namespace {
+
+using look::packed;
+
+bool wants_care(const Finding& finding) { return finding.verdict == Verdict::fail || finding.verdict == Verdict::caution; }
+
+SitePoint middle_of(const SitePath& place) { return pose_at(place, length(place) / 2).at; }
+
+void draw_place(const AnswerInput& input, const Finding& finding, ImDrawList& list) {
+  const ImU32 colour = packed(palette::of(finding.verdict));
+  std::vector<ImVec2> points;
+  for (const SitePoint point : finding.place) points.push_back(on_screen(input.view, point));
+  list.AddPolyline(points.data(), static_cast<int>(points.size()), colour, ImDrawFlags_None, input.look.px(2));
+  const ImVec2 at = on_screen(input.view, middle_of(finding.place));
+  list.AddCircleFilled(at, input.look.px(8.5), packed(palette::white));
+  list.AddCircle(at, input.look.px(8.5), colour, 0, input.look.px(1.2));
+  Drawing mark;
+  mark.y_up = false;
+  mark.marks.push_back(SymbolMark{{0, 0}, scaled(symbol_of(finding.verdict), 0.62)});
+  draw(mark, {static_cast<double>(at.x), static_cast<double>(at.y), 1, input.look.px_per_mm()}, input.look, list);
+}
+
+/// The one that is pointed at on the right, else the worst.
+const Finding* told_finding(const AnswerInput& input, const Findings& findings) {
+  const Finding* worst = nullptr;
+  for (const Finding& finding : findings) {
+    if (finding.place.empty()) continue;
+    if (finding.id == input.session.pointed_finding) return &finding;
+    if (worst == nullptr && finding.verdict == Verdict::fail) worst = &finding;
+  }
+  return worst;
+}
+
+std::vector<std::string> told_lines(const Finding& finding, UnitSystem units) {
+  std::vector<std::string> lines{finding.title};
+  const std::string margin = margin_words(finding, units);
+  if (!margin.empty()) lines.push_back(margin);
+  if (wants_care(finding) && !finding.mends.empty()) lines.push_back(mend_words(finding.mends.front(), units));
+  return lines;
+}
+
+float widest(const std::vector<std::string>& lines, ImFont* font) {
+  float width = 0;
+  for (const std::string& line : lines) width = std::max(width, font->CalcTextSizeA(font->FontSize, 1e6F, 0, line.c_str()).x);
+  return width;
+}
+
+/// A card beside the place, kept on the canvas.
+void draw_told(const AnswerInput& input, const Finding& finding, ImDrawList& list) {
+  const auto& look = input.look;
+  const auto lines = told_lines(finding, input.session.site().units);
+  ImFont* font = look.letters.small;
+  const float line_height = font->FontSize * 1.35F;
+  const ImVec2 size{widest(lines, look.letters.strong) * 0.88F + look.px(22), line_height * static_cast<float>(lines.size()) + look.px(12)};
+  const ImVec2 place = on_screen(input.view, middle_of(finding.place));
+  const float left = static_cast<float>(input.view.top_left.x), top = static_cast<float>(input.view.top_left.y);
+  const float right = left + static_cast<float>(input.view.width_px), bottom = top + static_cast<float>(input.view.height_px);
+  ImVec2 low{place.x + look.px(24), place.y + look.px(22)};
+  if (low.x + size.x > right - look.px(8)) low.x = place.x - look.px(24) - size.x;
+  low.x = std::clamp(low.x, left + look.px(8), std::max(left + look.px(8), right - size.x - look.px(8)));
+  low.y = std::clamp(low.y, top + look.px(8), std::max(top + look.px(8), bottom - size.y - look.px(60)));
+  const Colour colour = palette::of(finding.verdict);
+  list.AddLine(place, {low.x < place.x ? low.x + size.x : low.x, low.y + size.y / 2}, packed(colour), look.px(1));
+  list.AddRectFilled(low, {low.x + size.x, low.y + size.y}, packed(palette::white), look.px(8));
+  list.AddRect(low, {low.x + size.x, low.y + size.y}, packed(colour), look.px(8), 0, look.px(1.2));
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    TextMark mark;
+    mark.text = lines[i];
+    mark.bold = i == 0;
+    mark.colour = i == 1 ? colour : palette::ink;
+    mark.halo = palette::none;
+    draw_words(mark, {low.x + look.px(11), low.y + look.px(6) + line_height * (static_cast<float>(i) + 0.5F)}, font->FontSize, look, list);
+  }
+}
+
+}  // namespace
+
+void draw_answer(const AnswerInput& input, ImDrawList& list) {
+  const Question question = input.session.question;
+  if (question == Question::reach) draw_reach(input, list);
+  const Findings& findings = findings_of(input.answers, question);
+  for (const Finding& finding : findings) {
+    // Reach draws its spouts itself, in the colour of their verdicts.
+    const bool is_drawn = question == Question::reach && finding.place.size() > 1;
+    if (wants_care(finding) && !finding.place.empty() && !is_drawn) draw_place(input, finding, list);
+  }
+  if (const Finding* told = told_finding(input, findings)) draw_told(input, *told, list);
+}
+
+}  // namespace yardwright::canvas

@@ -1,0 +1,159 @@
+#include "editor/canvas/pointer.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "editor/session/pick.hpp"
+#include "geom/site/footprint.hpp"
+
+namespace yardwright::canvas {
+
+namespace {
+
+using namespace session;
+
+constexpr double grab_px = 8, pick_px = 6, snap_px = 9, tremble_px = 4, handle_arm_px = 26;
+
+ScreenPoint mouse() { return {static_cast<double>(ImGui::GetIO().MousePos.x), static_cast<double>(ImGui::GetIO().MousePos.y)}; }
+double metres(const PointerTarget& target, double px) { return target.look.scale * px / target.view.px_per_m; }
+bool may_snap() { return !ImGui::GetIO().KeyAlt; }
+
+Snapped snap(const PointerTarget& target, SitePoint at, Selection but) {
+  if (!may_snap()) return {at, SnapTo::nothing};
+  const Site& site = target.session.history.settled();
+  return snapped(site, at, {metres(target, snap_px), grid_step_m(site.units, target.view.px_per_m), std::move(but)});
+}
+
+std::optional<Handle> handle_under(const PointerTarget& target, ScreenPoint at) {
+  std::optional<Handle> best;
+  double nearest = grab_px * static_cast<double>(target.look.scale);
+  for (const Handle& handle : shown_handles(target.session, target.view, target.look)) {
+    const double away = distance(to_screen(target.view, handle.at), at);
+    if (away < nearest) {
+      nearest = away;
+      best = handle;
+    }
+  }
+  return best;
+}
+
+void begin(Pointer& pointer, const PointerTarget& target, Dragging dragging) {
+  pointer.dragging = dragging;
+  pointer.has_moved = false;
+  pointer.pressed_px = mouse();
+  pointer.pressed_at = to_site(target.view, mouse());
+}
+
+void press_select(Pointer& pointer, const PointerTarget& target) {
+  Session& session = target.session;
+  if (const auto handle = handle_under(target, mouse())) {
+    pointer.handle = *handle;
+    pointer.item = session.selection.front();
+    return begin(pointer, target, Dragging::handle);
+  }
+  const bool adding = ImGui::GetIO().KeyShift;
+  const ItemId under = pick(session.site(), to_site(target.view, mouse()), metres(target, pick_px));
+  const bool was_selected = std::ranges::find(session.selection, under) != session.selection.end();
+  if (!under || adding || !was_selected) select(session, under, adding);
+  pointer.item = under;
+  begin(pointer, target, under ? Dragging::items : Dragging::box);
+}
+
+void press_tool(Pointer& pointer, const PointerTarget& target) {
+  Session& session = target.session;
+  const bool ends = ImGui::IsMouseDoubleClicked(ImGuiMouseButton_Left) &&
+                    (session.tool.doing == Doing::draw || session.tool.doing == Doing::lot);
+  if (ends) return step_tool(session, finished(session.tool, session.site()));
+  const ItemId under = pick(session.site(), to_site(target.view, mouse()), metres(target, pick_px));
+  step_tool(session, clicked(session.tool, session.site(), {pointer.snapped.at, under}));
+}
+
+void press(Pointer& pointer, const PointerTarget& target) {
+  const bool space = ImGui::IsKeyDown(ImGui::GetKeyIndex(ImGuiKey_Space));
+  if (ImGui::IsMouseClicked(ImGuiMouseButton_Middle) || ImGui::IsMouseClicked(ImGuiMouseButton_Right)) {
+    return begin(pointer, target, Dragging::view);
+  }
+  if (!ImGui::IsMouseClicked(ImGuiMouseButton_Left)) return;
+  if (space) return begin(pointer, target, Dragging::view);
+  if (target.session.tool.doing == Doing::select) return press_select(pointer, target);
+  press_tool(pointer, target);
+}
+
+void drag_items(Pointer& pointer, const PointerTarget& target) {
+  Session& session = target.session;
+  const Site& site = session.history.settled();
+  const Item* grabbed = find(site, pointer.item);
+  if (grabbed == nullptr || as<Spout>(*grabbed) != nullptr) return;
+  const SitePoint place = place_of(grabbed->thing);
+  pointer.snapped = snap(target, place + (to_site(target.view, mouse()) - pointer.pressed_at), session.selection);
+  session.history.propose(yardwright::apply(site, moved(site, session.selection, pointer.snapped.at - place)));
+}
+
+void drag_handle(Pointer& pointer, const PointerTarget& target) {
+  const Site& site = target.session.history.settled();
+  const Item* item = find(site, pointer.item);
+  if (item == nullptr) return;
+  const bool turning = pointer.handle.grip == Grip::turn;
+  pointer.snapped = turning ? Snapped{to_site(target.view, mouse()), SnapTo::nothing} : snap(target, to_site(target.view, mouse()), {item->id});
+  Item other = *item;
+  other.thing = dragged(item->thing, pointer.handle, pointer.snapped.at);
+  target.session.history.propose(yardwright::apply(site, PutItem{std::move(other)}));
+}
+
+void drag(Pointer& pointer, const PointerTarget& target) {
+  const ImVec2 by = ImGui::GetIO().MouseDelta;
+  if (pointer.dragging == Dragging::view) {
+    target.view = panned(target.view, {static_cast<double>(by.x), static_cast<double>(by.y)});
+    return;
+  }
+  pointer.has_moved = pointer.has_moved || distance(mouse(), pointer.pressed_px) > tremble_px * static_cast<double>(target.look.scale);
+  if (!pointer.has_moved) return;
+  if (pointer.dragging == Dragging::items) drag_items(pointer, target);
+  if (pointer.dragging == Dragging::handle) drag_handle(pointer, target);
+}
+
+void release(Pointer& pointer, const PointerTarget& target) {
+  Session& session = target.session;
+  if (pointer.dragging == Dragging::box && pointer.has_moved) {
+    const Selection caught = inside(session.site(), box_of({pointer.pressed_at, to_site(target.view, mouse())}));
+    for (const ItemId id : caught) {
+      if (std::ranges::find(session.selection, id) == session.selection.end()) session.selection.push_back(id);
+    }
+  }
+  session.history.keep_proposal();
+  pointer.dragging = Dragging::nothing;
+}
+
+bool any_button_down() {
+  const ImGuiIO& io = ImGui::GetIO();
+  return io.MouseDown[0] || io.MouseDown[1] || io.MouseDown[2];
+}
+
+}  // namespace
+
+std::vector<Handle> shown_handles(const Session& session, const View& view, const look::Look& look) {
+  const Item* item = lone_selected(session);
+  if (item == nullptr) return {};
+  return handles_of(item->thing, static_cast<double>(look.px(handle_arm_px)) / view.px_per_m);
+}
+
+void point(Pointer& pointer, const PointerTarget& target, bool hovered) {
+  pointer.over_plan = hovered;
+  if (hovered && ImGui::GetIO().MouseWheel != 0) {
+    target.view = zoomed(target.view, mouse(), std::pow(1.2, static_cast<double>(ImGui::GetIO().MouseWheel)));
+  }
+  if (pointer.dragging == Dragging::nothing) {
+    if (!hovered) return;
+    pointer.snapped = snap(target, to_site(target.view, mouse()), {});
+    return press(pointer, target);
+  }
+  if (!any_button_down()) return release(pointer, target);
+  drag(pointer, target);
+}
+
+void drop_drag(Pointer& pointer, Session& session) {
+  session.history.drop_proposal();
+  pointer.dragging = Dragging::nothing;
+}
+
+}  // namespace yardwright::canvas

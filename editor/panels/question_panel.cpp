@@ -1,0 +1,56 @@
+#include "editor/panels/question_panel.hpp"
+
+#include <algorithm>
+
+#include "editor/panels/finding_card.hpp"
+#include "editor/panels/property_card.hpp"
+#include "editor/panels/question_words.hpp"
+#include "editor/panels/settings.hpp"
+#include "editor/panels/widgets.hpp"
+
+namespace yardwright::panels {
+
+namespace {
+
+void show_question(const Workspace& work) {
+  const Question question = work.session.question;
+  const auto& letters = work.look.letters;
+  words(std::string{name_of(question)}, letters.title, palette::ink);
+  words(std::string{asks(question)}, letters.small, palette::quiet_ink, true);
+  ImGui::Dummy({0, work.look.px(4)});
+  const Findings& findings = findings_of(work.answers, question);
+  if (findings.empty()) words("There is nothing on the plan to ask this of.", letters.small, palette::quiet_ink, true);
+  for (const Finding& finding : findings) show_finding_card(work, finding);
+  show_settings(work, question);
+}
+
+bool is_about(const Finding& finding, ItemId id) { return std::ranges::find(finding.items, id) != finding.items.end(); }
+
+void show_selected(const Workspace& work, const Item& item) {
+  show_property_card(work, item);
+  ImGui::Dummy({0, work.look.px(6)});
+  const ItemId id = item.id;
+  for (const Finding& finding : findings_of(work.answers, work.session.question)) {
+    if (is_about(finding, id)) show_finding_card(work, finding);
+  }
+}
+
+void show_several(const Workspace& work) {
+  words(std::to_string(work.session.selection.size()) + " things selected", work.look.letters.title, palette::ink);
+  show_selection_actions(work);
+}
+
+}  // namespace
+
+void show_right_side(const Workspace& work, const canvas::Rect& place) {
+  begin_panel("right", place, palette::card, true);
+  const Item* item = session::lone_selected(work.session);
+  if (item != nullptr) show_selected(work, *item);
+  else if (work.session.selection.size() > 1) show_several(work);
+  else show_question(work);
+  ImGui::Dummy({0, work.look.px(10)});
+  words("Planning aid. Local code, the utility and licensed engineers decide.", work.look.letters.small, palette::quiet_ink, true);
+  ImGui::End();
+}
+
+}  // namespace yardwright::panels

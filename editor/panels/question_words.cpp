@@ -1,0 +1,39 @@
+#include "editor/panels/question_words.hpp"
+
+#include "geom/units/text.hpp"
+
+namespace yardwright::panels {
+
+namespace {
+
+struct Words {
+  std::string_view name, asks;
+};
+
+constexpr std::array<Words, 6> words{{
+    {"Reach", "Can every bin be filled from the leg, and emptied back to it?"},
+    {"Turn", "Do the trucks get in, dump, and get out?"},
+    {"Drain", "Where does the rain go, and does it end in a pit?"},
+    {"Clear", "Are the distances kept to lines, lot edges, wells, tanks and dwellings?"},
+    {"Pace", "Does the yard keep up with the combine?"},
+    {"Grow", "Where does the next bin go, and the three after it?"},
+}};
+
+}  // namespace
+
+std::string_view name_of(Question question) { return words[static_cast<std::size_t>(question)].name; }
+std::string_view asks(Question question) { return words[static_cast<std::size_t>(question)].asks; }
+
+std::string margin_in_short(const Finding& finding, UnitSystem units) {
+  std::string text = signed_text_of(finding.margin, finding.quantity, units);
+  if (text.starts_with('-')) text.replace(0, 1, "−");
+  return text;
+}
+
+std::string worst_in_short(const Findings& findings, UnitSystem units) {
+  if (findings.empty()) return "not asked";
+  const Finding& first = findings.front();
+  return first.verdict == Verdict::not_checked ? "not checked" : margin_in_short(first, units);
+}
+
+}  // namespace yardwright::panels

@@ -1,0 +1,15 @@
+// Below the plan: the chosen spout seen from the side, to scale in both directions, with what would mend it in dotted
+// green.
+#pragma once
+
+#include "editor/canvas/canvas.hpp"
+#include "editor/panels/workspace.hpp"
+
+namespace yardwright::panels {
+
+void show_side_view(const Workspace& work, const canvas::Rect& place);
+
+/// The spout that is selected or pointed at, else the worst; null where no spout can be seen.
+const reach::CheckedSpout* seen_spout(const session::Session& session, const Answers& answers);
+
+}  // namespace yardwright::panels

@@ -1,0 +1,111 @@
+#include "editor/panels/widgets.hpp"
+
+#include <imgui_stdlib.h>
+
+#include "editor/canvas/device.hpp"
+
+namespace yardwright::panels {
+
+using look::packed;
+using look::unpacked;
+
+void begin_panel(const char* name, const canvas::Rect& place, Colour ground, bool scrolls) {
+  ImGui::SetNextWindowPos(place.low);
+  ImGui::SetNextWindowSize({place.high.x - place.low.x, place.high.y - place.low.y});
+  ImGui::PushStyleColor(ImGuiCol_WindowBg, unpacked(ground));
+  ImGuiWindowFlags flags = ImGuiWindowFlags_NoTitleBar | ImGuiWindowFlags_NoResize | ImGuiWindowFlags_NoMove |
+                           ImGuiWindowFlags_NoCollapse | ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus;
+  if (!scrolls) flags |= ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse;
+  ImGui::Begin(name, nullptr, flags);
+  ImGui::PopStyleColor();
+}
+
+void words(const std::string& text, ImFont* font, Colour colour, bool wraps) {
+  ImGui::PushFont(font);
+  ImGui::PushStyleColor(ImGuiCol_Text, unpacked(colour));
+  if (wraps) ImGui::PushTextWrapPos(0);
+  ImGui::TextUnformatted(text.data(), text.data() + text.size());
+  if (wraps) ImGui::PopTextWrapPos();
+  ImGui::PopStyleColor();
+  ImGui::PopFont();
+}
+
+float width_of(const std::string& text, ImFont* font) {
+  return font->CalcTextSizeA(font->FontSize, 1e6F, 0, text.data(), text.data() + text.size()).x;
+}
+
+float words_at(ImDrawList& list, ImVec2 at, const std::string& text, ImFont* font, Colour colour) {
+  list.AddText(font, font->FontSize, at, packed(colour), text.data(), text.data() + text.size());
+  return width_of(text, font);
+}
+
+float pill_width(const std::string& text, const look::Look& look) { return width_of(text, look.letters.small) + look.px(22); }
+
+bool pill(const std::string& text, const look::Look& look, bool strong) {
+  ImGui::PushFont(look.letters.small);
+  ImGui::PushStyleVar(ImGuiStyleVar_FrameRounding, look.px(12));
+  ImGui::PushStyleVar(ImGuiStyleVar_FramePadding, {look.px(11), look.px(4)});
+  ImGui::PushStyleColor(ImGuiCol_Button, unpacked(strong ? palette::ink : palette::paper));
+  ImGui::PushStyleColor(ImGuiCol_ButtonHovered, unpacked(strong ? palette::quiet_ink : palette::rule_line));
+  ImGui::PushStyleColor(ImGuiCol_Text, unpacked(strong ? palette::white : palette::ink));
+  const bool pressed = ImGui::Button(text.c_str());
+  ImGui::PopStyleColor(3);
+  ImGui::PopStyleVar(2);
+  ImGui::PopFont();
+  return pressed;
+}
+
+void same_line_if_room(float width, const look::Look& look) {
+  const float right = ImGui::GetWindowPos().x + ImGui::GetWindowContentRegionMax().x;
+  if (ImGui::GetItemRectMax().x + look.px(6) + width <= right) ImGui::SameLine(0, look.px(6));
+}
+
+void symbol(ImDrawList& list, ImVec2 at, const SymbolMarks& marks, double factor, const look::Look& look) {
+  Drawing drawing;
+  drawing.y_up = false;
+  drawing.marks.push_back(SymbolMark{{0, 0}, scaled(marks, factor)});
+  canvas::draw(drawing, {static_cast<double>(at.x), static_cast<double>(at.y), 1, look.px_per_mm()}, look, list);
+}
+
+std::optional<std::string> typed_field(Typing& typing, const char* id, const std::string& shown, float width) {
+  const ImGuiID key = ImGui::GetID(id);
+  std::string untouched = shown;
+  std::string& text = typing.field == key ? typing.text : untouched;
+  ImGui::SetNextItemWidth(width);
+  ImGui::InputText(id, &text, ImGuiInputTextFlags_AutoSelectAll);
+  if (ImGui::IsItemActivated()) {
+    typing.field = key;
+    typing.text = shown;
+  }
+  if (!ImGui::IsItemDeactivated() || typing.field != key) return std::nullopt;
+  typing.field = 0;
+  if (!ImGui::IsItemDeactivatedAfterEdit() || typing.text == shown) return std::nullopt;
+  return typing.text;
+}
+
+std::optional<std::string> choice_field(const char* id, const std::vector<session::Choice>& choices, const std::string& now,
+                                        float width) {
+  std::string shown = now;
+  for (const session::Choice& choice : choices) {
+    if (choice.value == now) shown = choice.words;
+  }
+  std::optional<std::string> chosen;
+  ImGui::SetNextItemWidth(width);
+  if (!ImGui::BeginCombo(id, shown.c_str(), ImGuiComboFlags_HeightLarge | ImGuiComboFlags_NoArrowButton)) return chosen;
+  for (const session::Choice& choice : choices) {
+    if (ImGui::Selectable((choice.words + "##" + choice.value).c_str(), choice.value == now)) chosen = choice.value;
+  }
+  ImGui::EndCombo();
+  return chosen;
+}
+
+void hint(const std::string& text) {
+  if (!ImGui::IsItemHovered() || text.empty()) return;
+  ImGui::BeginTooltip();
+  ImGui::PushTextWrapPos(ImGui::GetFontSize() * 22);
+  ImGui::TextUnformatted(text.data(), text.data() + text.size());
+  ImGui::PopTextWrapPos();
+  ImGui::EndTooltip();
+}
+
+}  // namespace yardwright::panels

@@ -1,0 +1,42 @@
+// What every panel is handed: the session that it changes, the answers that it shows, and the look.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+
+#include "editor/canvas/look.hpp"
+#include "editor/session/session.hpp"
+#include "geom/check/check.hpp"
+
+namespace yardwright::panels {
+
+/// The one text field that is being typed in, since ImGui keeps none of it, and what was wrong with the last text.
+struct Typing {
+  ImGuiID field = 0;
+  std::string text;
+  std::string refused_key;  ///< the row whose text was not taken
+  std::string problem;      ///< in a sentence
+};
+
+/// What was asked of the file menu, for the files dialog to do.
+enum class FileWish : std::uint8_t { nothing, new_yard, open, save, save_as, quit };
+
+struct PanelState {
+  Typing typing;
+  std::string explained_finding;  ///< whose "why" is open
+  FileWish wish = FileWish::nothing;
+  std::filesystem::path wished_file;  ///< to open, where it was chosen from the recent ones
+};
+
+struct Workspace {
+  session::Session& session;
+  const Answers& answers;
+  const Catalogs& catalogs;
+  const look::Look& look;
+  PanelState& state;
+
+  UnitSystem units() const { return session.site().units; }
+};
+
+}  // namespace yardwright::panels

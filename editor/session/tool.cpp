@@ -1,0 +1,169 @@
+#include "editor/session/tool.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+
+#include "geom/site/footprint.hpp"
+
+namespace yardwright::session {
+
+namespace {
+
+bool joins(const Thing& thing) { return std::holds_alternative<Spout>(thing); }
+bool is_ring(const Thing& thing) { return std::holds_alternative<Pad>(thing) || std::holds_alternative<Cover>(thing); }
+
+Thing with_path(Thing thing, const SitePath& path) {
+  std::visit(
+      [&](auto& kind) {
+        if constexpr (requires { kind.path; }) kind.path = path;
+        if constexpr (requires { kind.outline; }) kind.outline = path;
+      },
+      thing);
+  return thing;
+}
+
+/// A conveyor, route or the like goes from and to what its ends were clicked on.
+Thing with_ends(Thing thing, const Site& site, const SitePath& path) {
+  Conveyor* conveyor = std::get_if<Conveyor>(&thing);
+  if (conveyor == nullptr) return thing;
+  for (const Item& item : site.items) {
+    const auto solid = footprint(item.thing);
+    if (!solid) continue;
+    if (contains(*solid, path.front())) conveyor->from = item.id;
+    if (contains(*solid, path.back())) conveyor->to = item.id;
+  }
+  return thing;
+}
+
+Item new_item(const Site& site, Thing thing, int phase = 0) {
+  Item item;
+  item.id = next_id(site);
+  item.name = fresh_name(site, thing);
+  item.phase = phase;
+  item.thing = std::move(thing);
+  return item;
+}
+
+ToolStep added(const Tool& tool, const Site& site, Thing thing) {
+  const Item item = new_item(site, std::move(thing));
+  Tool next = tool;
+  next.points.clear();
+  next.from = {};
+  return {next, {PutItem{item}}, {item.id}, ""};
+}
+
+ToolStep placed(const Tool& tool, const Site& site, SitePoint at) {
+  Thing thing = *tool.thing;
+  std::visit([&](auto& kind) { if constexpr (requires { kind.at; }) kind.at = at; }, thing);
+  ToolStep step = added(tool, site, std::move(thing));
+  step.tool = {};
+  return step;
+}
+
+ToolStep unused(const Tool& tool, std::string notice) { return {tool, {}, {}, std::move(notice)}; }
+
+bool can_be_filled(const Thing& thing) {
+  return std::holds_alternative<Bin>(thing) || std::holds_alternative<Dryer>(thing) ||
+         std::holds_alternative<OverheadHolding>(thing);
+}
+
+ToolStep joined(const Tool& tool, const Site& site, ItemId on) {
+  const Item* item = find(site, on);
+  if (!tool.from) {
+    if (item == nullptr || as<Leg>(*item) == nullptr) return unused(tool, "A spout begins at a leg: click the leg.");
+    Tool next = tool;
+    next.from = on;
+    next.points = {place_of(item->thing)};
+    return {next, {}, {}, ""};
+  }
+  if (item == nullptr || !can_be_filled(item->thing)) return unused(tool, "A spout ends at a bin, a dryer or an overhead bin.");
+  Spout spout = std::get<Spout>(*tool.thing);
+  spout.from = tool.from;
+  spout.to = on;
+  const Bin* bin = as<Bin>(*item);
+  if (as<Dryer>(*item) != nullptr || (bin != nullptr && bin->use == BinUse::wet_holding)) spout.state = GrainState::wet;
+  return added(tool, site, spout);
+}
+
+ToolStep with_point(const Tool& tool, SitePoint at) {
+  Tool next = tool;
+  if (next.points.empty() || distance(next.points.back(), at) > 0.01) next.points.push_back(at);
+  return {next, {}, {}, ""};
+}
+
+std::size_t least_points(const Tool& tool) {
+  if (tool.doing == Doing::lot || (tool.thing && is_ring(*tool.thing))) return 3;
+  return 2;
+}
+
+bool ends_by_itself(const Tool& tool) { return tool.doing == Doing::measure && tool.points.size() == 2; }
+
+}  // namespace
+
+Tool tool_for(Thing thing) {
+  const bool drawn = path_of(thing) != nullptr;
+  const Doing doing = joins(thing) ? Doing::join : drawn ? Doing::draw : Doing::place;
+  return {doing, std::move(thing), {}, {}};
+}
+
+Tool lot_tool() { return {Doing::lot, {}, {}, {}}; }
+Tool measure_tool() { return {Doing::measure, Thing{Dimension{}}, {}, {}}; }
+
+ToolStep clicked(const Tool& tool, const Site& site, const Click& click) {
+  switch (tool.doing) {
+    case Doing::select: return {tool, {}, click.on ? Selection{click.on} : Selection{}, ""};
+    case Doing::place: return placed(tool, site, click.at);
+    case Doing::join: return joined(tool, site, click.on);
+    case Doing::draw:
+    case Doing::lot: return with_point(tool, click.at);
+    case Doing::measure: break;
+  }
+  // A third click measures anew.
+  return with_point(ends_by_itself(tool) ? measure_tool() : tool, click.at);
+}
+
+ToolStep finished(const Tool& tool, const Site& site) {
+  if (tool.points.size() < least_points(tool) || tool.doing == Doing::join) {
+    return unused(tool, tool.points.empty() ? "" : fmt::format("At least {} points are needed.", least_points(tool)));
+  }
+  if (tool.doing == Doing::lot) {
+    return {{}, {SetLot{{tool.points, std::vector<LotEdge>(tool.points.size(), LotEdge::neighbour)}}}, {}, ""};
+  }
+  ToolStep step = added(tool, site, with_ends(with_path(*tool.thing, tool.points), site, tool.points));
+  step.tool = {};
+  return step;
+}
+
+Tool cancelled(const Tool& tool) {
+  if (tool.points.empty()) return {};
+  Tool next = tool;
+  next.points.clear();
+  next.from = {};
+  return next;
+}
+
+std::string instruction(const Tool& tool) {
+  switch (tool.doing) {
+    case Doing::select: return "";
+    case Doing::place: return fmt::format("Click where the {} stands.", kind_label(*tool.thing));
+    case Doing::join: return tool.from ? "Click what the spout fills." : "Click the leg that the spout comes from.";
+    case Doing::draw: return fmt::format("Click along the {}; Enter or a double-click ends it.", kind_label(*tool.thing));
+    case Doing::lot: return "Click the lot's corners; Enter or a double-click closes it.";
+    case Doing::measure: return ends_by_itself(tool) ? "Enter keeps it on the plan; click to measure anew." : "Click two points.";
+  }
+  return "";
+}
+
+std::string fresh_name(const Site& site, const Thing& thing) {
+  if (joins(thing) || std::holds_alternative<Dimension>(thing)) return "";
+  std::string word{kind_label(thing)};
+  word.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(word.front())));
+  for (int number = 1;; ++number) {
+    std::string name = fmt::format("{} {}", word, number);
+    if (std::ranges::find(site.items, name, &Item::name) == site.items.end()) return name;
+  }
+}
+
+}  // namespace yardwright::session

@@ -1,0 +1,38 @@
+#include "editor/window/app.hpp"
+
+#include "editor/canvas/answer_overlay.hpp"
+#include "editor/panels/layout.hpp"
+#include "editor/panels/question_panel.hpp"
+#include "editor/panels/side_view.hpp"
+#include "editor/panels/status_line.hpp"
+#include "editor/panels/top_row.hpp"
+#include "editor/panels/tray.hpp"
+#include "editor/window/keyboard.hpp"
+
+namespace yardwright::window {
+
+App::App(session::Session session, const Catalogs& catalogs, look::Look look)
+    : session_{std::move(session)}, catalogs_{catalogs}, look_{look}, check_{catalogs} {
+  look_.pictures = &pictures_;
+  if (!look_.letters.is_inter) session_.notice = "Inter is not installed (fonts-inter); a plain font stands in.";
+}
+
+const Answers& App::answers() { return check_.ask(as_of(session_.site(), session_.phase)); }
+
+void App::frame() {
+  const panels::Layout layout = panels::layout_of(ImGui::GetIO().DisplaySize, look_);
+  const panels::Workspace work{session_, answers(), catalogs_, look_, state_};
+  obey_keys(work, canvas_);
+  canvas::show(canvas_, session_, layout.plan, look_, [&](const session::View& view, ImDrawList& list) {
+    canvas::draw_answer({session_, view, work.answers, look_}, list);
+  });
+  panels::show_tray(work, layout.tray);
+  panels::show_right_side(work, layout.right);
+  panels::show_top_row(work, layout.top);
+  if (layout.has_side) panels::show_side_view(work, layout.side);
+  panels::show_status_line(work, layout.plan);
+  panels::show_edges(layout, look_);
+  panels::do_files(work, files_);
+}
+
+}  // namespace yardwright::window

@@ -1,0 +1,124 @@
+#include "editor/session/tool.hpp"
+
+#include <catch2/catch.hpp>
+
+#include "geom/site/footprint.hpp"
+
+using namespace yardwright;
+using namespace yardwright::session;
+
+namespace {
+
+/// A tool led through clicks: what the canvas does.
+struct Hand {
+  Site site;
+  Tool tool;
+  Selection selection;
+
+  void take(const ToolStep& step) {
+    tool = step.tool;
+    site = yardwright::apply(site, step.edits);
+    selection = step.selection;
+  }
+  void click(SitePoint at, ItemId on = {}) { take(clicked(tool, site, {at, on})); }
+  void finish() { take(finished(tool, site)); }
+};
+
+}  // namespace
+
+TEST_CASE("One click places a thing there, named, selected, and puts the tool down") {
+  Hand hand{{}, tool_for(Bin{}), {}};
+  hand.click({12, 8});
+  REQUIRE(hand.site.items.size() == 1);
+  CHECK(place_of(hand.site.items[0].thing) == SitePoint{12, 8});
+  CHECK(hand.site.items[0].name == "Bin 1");
+  CHECK(hand.selection == Selection{{1}});
+  CHECK(hand.tool.doing == Doing::select);
+}
+
+TEST_CASE("Names of new items are not used twice") {
+  Hand hand;
+  for (int i = 0; i < 3; ++i) {
+    hand.tool = tool_for(Bin{});
+    hand.click({i * 20.0, 0});
+  }
+  CHECK(hand.site.items[2].name == "Bin 3");
+}
+
+TEST_CASE("A spout goes from a leg to what it fills, and is wet where that is for wet grain") {
+  Hand hand{{}, tool_for(Leg{}), {}};
+  hand.click({0, 0});
+  hand.tool = tool_for(Dryer{});
+  hand.click({20, 0});
+  hand.tool = tool_for(Spout{});
+  hand.click({20, 0}, {2});
+  CHECK(hand.site.items.size() == 2);  // a dryer is no beginning
+  hand.click({0, 0}, {1});
+  hand.click({20, 0}, {2});
+  REQUIRE(hand.site.items.size() == 3);
+  const Spout& spout = std::get<Spout>(hand.site.items[2].thing);
+  CHECK(spout.from == ItemId{1});
+  CHECK(spout.to == ItemId{2});
+  CHECK(spout.state == GrainState::wet);
+  CHECK(hand.tool.doing == Doing::join);  // ready for the next spout
+}
+
+TEST_CASE("A drive is drawn click by click; a doubled click adds no second point") {
+  Hand hand{{}, tool_for(Drive{}), {}};
+  hand.click({0, 0});
+  hand.finish();
+  CHECK(hand.site.items.empty());
+  hand.click({30, 0});
+  hand.click({30, 0});
+  hand.click({30, 40});
+  hand.finish();
+  REQUIRE(hand.site.items.size() == 1);
+  CHECK(std::get<Drive>(hand.site.items[0].thing).path == SitePath{{0, 0}, {30, 0}, {30, 40}});
+}
+
+TEST_CASE("A conveyor knows what it was drawn from and to") {
+  Hand hand{{}, tool_for(Bin{}), {}};
+  hand.click({0, 0});
+  hand.tool = tool_for(Leg{});
+  hand.click({20, 0});
+  hand.tool = tool_for(Conveyor{});
+  hand.click({0, 0});
+  hand.click({20, 0});
+  hand.finish();
+  const Conveyor& conveyor = std::get<Conveyor>(hand.site.items.back().thing);
+  CHECK(conveyor.from == ItemId{1});
+  CHECK(conveyor.to == ItemId{2});
+}
+
+TEST_CASE("The lot's edges are as many as its corners") {
+  Hand hand{{}, lot_tool(), {}};
+  for (const SitePoint corner : {SitePoint{0, 0}, SitePoint{90, 0}, SitePoint{70, 60}}) hand.click(corner);
+  hand.finish();
+  CHECK(hand.site.lot.corners.size() == 3);
+  CHECK(hand.site.lot.edges.size() == 3);
+}
+
+TEST_CASE("A measure stays as a dimension only when it is kept") {
+  Hand hand{{}, measure_tool(), {}};
+  hand.click({0, 0});
+  hand.click({10, 0});
+  hand.click({5, 5});
+  CHECK(hand.tool.points == SitePath{{5, 5}});
+  CHECK(hand.site.items.empty());
+  hand.click({5, 9});
+  hand.finish();
+  REQUIRE(hand.site.items.size() == 1);
+  CHECK(std::get<Dimension>(hand.site.items[0].thing).path == SitePath{{5, 5}, {5, 9}});
+}
+
+TEST_CASE("Escape takes the points first, then the tool") {
+  Hand hand{{}, tool_for(Berm{}), {}};
+  hand.click({0, 0});
+  hand.tool = cancelled(hand.tool);
+  CHECK(hand.tool == tool_for(Berm{}));
+  CHECK(cancelled(hand.tool) == Tool{});
+}
+
+TEST_CASE("Every kind has a tool that says what to do") {
+  for (const Thing& thing : every_kind()) CHECK_FALSE(instruction(tool_for(thing)).empty());
+}
