@@ -11,6 +11,7 @@ namespace {
 constexpr double farthest_move_m = 150.0;
 constexpr double lowest_eave_m = 2.0;  // a bin lower than this is no mend
 constexpr double step_ratio = 1.3;     // between moves that are tried in a direction that is not straight away
+constexpr double close_enough_m = 1e-3;  // to the least move in such a direction
 
 /// The yard with one thing changed, and whether that thing then keeps the rule and stands on nothing else.
 class Trial {
@@ -39,11 +40,12 @@ class Trial {
 struct Move {
   SiteVector way;
   double by_m = farthest_move_m;
+  double fails_m = 0;  ///< a shorter move that does not pass
 };
 
 /// Between a move that fails and one that passes.
 double least_pass_m(Trial& trial, const Thing& thing, SiteVector way, double fails_m, double passes_m) {
-  while (passes_m - fails_m > hair_m) {
+  while (passes_m - fails_m > close_enough_m) {
     const double middle_m = (fails_m + passes_m) / 2;
     (trial.passes(moved(thing, way * middle_m)) ? passes_m : fails_m) = middle_m;
   }
@@ -62,10 +64,11 @@ std::optional<Move> move_around(Trial& trial, const Thing& thing, SiteVector awa
         fails_m = by_m;
         continue;
       }
-      best = Move{way, least_pass_m(trial, thing, way, fails_m, by_m)};
+      best = Move{way, by_m, fails_m};
       break;
     }
   }
+  if (best) best->by_m = least_pass_m(trial, thing, best->way, best->fails_m, best->by_m);
   return best;
 }
 
@@ -73,7 +76,7 @@ std::optional<Move> move_around(Trial& trial, const Thing& thing, SiteVector awa
 /// that much is the least where it passes.
 std::optional<Move> least_move(Trial& trial, const Thing& thing, SiteVector away, double short_m) {
   const double least_m = short_m + hair_m;
-  if (away != SiteVector{} && trial.passes(moved(thing, away * least_m))) return Move{away, least_m};
+  if (away != SiteVector{} && trial.passes(moved(thing, away * least_m))) return Move{away, least_m, short_m};
   return move_around(trial, thing, away == SiteVector{} ? SiteVector{0, 1} : away, short_m);
 }
 

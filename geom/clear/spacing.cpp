@@ -75,7 +75,7 @@ const Tank& tank_of(const Solid& solid) { return *as<Tank>(*solid.item); }
 bool is_lone(const Solid& tank, const Yard& yard) {
   const double apart_m = yard.rules.at("clear.lp-single-apart").value;
   return std::ranges::none_of(yard.solids, [&](const Solid& other) {
-    return other.part == part::lp_tank && other.item->id != tank.item->id &&
+    return other.part == part::lp_tank && other.item->id != tank.item->id && distance_m(tank.box, other.box) < apart_m &&
            separation(tank.outline, other.outline).distance_m < apart_m - hair_m;
   });
 }
@@ -158,6 +158,7 @@ double capacity_together_m3(const Solid& tank, const Yard& yard, Counts counts) 
   for (const Solid& other : yard.solids) {
     if (other.part != part::lp_tank || !counts(tank_of(other))) continue;
     const bool itself = other.item->id == tank.item->id;
+    if (distance_m(tank.box, other.box) >= together_m) continue;
     if (itself || separation(tank.outline, other.outline).distance_m < together_m) sum_m3 += tank_of(other).water_capacity_m3;
   }
   return sum_m3;
