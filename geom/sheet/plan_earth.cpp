@@ -62,8 +62,12 @@ ItemMarks marks_of(const Pad& pad, const Scene& scene) {
   ItemMarks marks;
   add_polygon(marks.shapes, {pad.outline, {}}, palette::white.faded(0.45), {palette::earth, 0.25, {3, 1, 0.8, 1}});
   if (!scene.style.labels || pad.outline.empty()) return marks;
-  TextMark level = words(pad.outline.front(), fmt::format("{} · level {}", title_of(scene.item), short_text_of(pad.level_m, Quantity::length, scene.style.units)),
-                         1.9, palette::earth, Anchor::left);
+  const std::string level_text = short_text_of(pad.level_m, Quantity::length, scene.style.units);
+  const std::string text = fmt::format("{} · level {}", title_of(scene.item), level_text);
+  const Box box = box_of(pad.outline);
+  // A pad no wider than its words lies under the bin that it carries; there they would cover the bin's own.
+  if (rough_width_mm(text, 1.9) * scene.style.metres_per_mm > box.high.x - box.low.x) return marks;
+  TextMark level = words(pad.outline.front(), text, 1.9, palette::earth, Anchor::left);
   level.offset_mm = {1.0, -1.8};
   marks.words.push_back(level);
   return marks;
