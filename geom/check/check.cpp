@@ -17,8 +17,13 @@ const Findings& grow_findings() {
 const Findings& findings_of(const Answers& answers, Question question) {
   switch (question) {
     case Question::reach: return answers.reach.findings;
-    default: return grow_findings();
+    case Question::turn: return answers.turn.findings;
+    case Question::drain: return answers.drain.findings;
+    case Question::clear: return answers.clear.findings;
+    case Question::pace: return answers.pace.findings;
+    case Question::grow: break;
   }
+  return grow_findings();
 }
 
 Findings all_findings(const Answers& answers) {
@@ -49,7 +54,12 @@ const Answers& LiveCheck::ask(const Site& site) {
   }
   Catalogs catalogs = catalogs_;
   catalogs.rules = catalogs_.rules.with(site.rule_overrides);
-  if (reads_anew(Question::reach, site)) answers_.reach = reach::ask(site, answers_.surface, catalogs);
+  const DesignSurface& surface = answers_.surface;
+  if (reads_anew(Question::reach, site)) answers_.reach = reach::ask(site, surface, catalogs);
+  if (reads_anew(Question::turn, site)) answers_.turn = turn::ask(site, surface, catalogs);
+  if (reads_anew(Question::drain, site)) answers_.drain = drain::ask(site, surface, catalogs);
+  if (reads_anew(Question::clear, site)) answers_.clear = clear::ask(site, surface, catalogs);
+  if (reads_anew(Question::pace, site)) answers_.pace = pace::ask(site, surface, catalogs);
   return answers_;
 }
 

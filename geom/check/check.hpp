@@ -4,16 +4,24 @@
 #include <array>
 #include <optional>
 
+#include "geom/clear/clear.hpp"
+#include "geom/drain/drain.hpp"
 #include "geom/ground/design_surface.hpp"
+#include "geom/pace/pace.hpp"
 #include "geom/reach/reach.hpp"
 #include "geom/site/catalog/catalogs.hpp"
 #include "geom/site/finding.hpp"
+#include "geom/turn/turn.hpp"
 
 namespace yardwright {
 
 struct Answers {
   DesignSurface surface;
   reach::Answer reach;
+  turn::Answer turn;
+  drain::Answer drain;
+  clear::Answer clear;
+  pace::Answer pace;
 };
 
 /// The findings of one question, worst first.
