@@ -31,15 +31,21 @@ void draw_place(const AnswerInput& input, const Finding& finding, ImDrawList& li
   draw(mark, {static_cast<double>(at.x), static_cast<double>(at.y), 1, input.look.px_per_mm()}, input.look, list);
 }
 
-/// The one that is pointed at on the right, else the worst.
+bool is_about_selected(const AnswerInput& input, const Finding& finding) {
+  const auto& selection = input.session.selection;
+  return std::ranges::find_first_of(finding.items, selection) != finding.items.end();
+}
+
+/// Of what is selected, else the one that is pointed at on the right, else the worst.
 const Finding* told_finding(const AnswerInput& input, const Findings& findings) {
-  const Finding* worst = nullptr;
+  const Finding *worst = nullptr, *pointed = nullptr;
   for (const Finding& finding : findings) {
     if (finding.place.empty()) continue;
-    if (finding.id == input.session.pointed_finding) return &finding;
+    if (wants_care(finding) && is_about_selected(input, finding)) return &finding;
+    if (finding.id == input.session.pointed_finding) pointed = &finding;
     if (worst == nullptr && finding.verdict == Verdict::fail) worst = &finding;
   }
-  return worst;
+  return pointed != nullptr ? pointed : worst;
 }
 
 std::vector<std::string> told_lines(const Finding& finding, UnitSystem units) {

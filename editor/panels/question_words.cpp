@@ -1,5 +1,7 @@
 #include "editor/panels/question_words.hpp"
 
+#include <algorithm>
+
 #include "geom/units/text.hpp"
 
 namespace yardwright::panels {
@@ -33,7 +35,10 @@ std::string margin_in_short(const Finding& finding, UnitSystem units) {
 std::string worst_in_short(const Findings& findings, UnitSystem units) {
   if (findings.empty()) return "not asked";
   const Finding& first = findings.front();
-  return first.verdict == Verdict::not_checked ? "not checked" : margin_in_short(first, units);
+  if (first.verdict == Verdict::not_checked) return "not checked";
+  if (first.quantity != Quantity::count || first.verdict == Verdict::pass) return margin_in_short(first, units);
+  const auto to_mend = std::ranges::count_if(findings, [](const Finding& finding) { return finding.verdict == Verdict::fail; });
+  return std::to_string(to_mend) + " to mend";  // a margin of one spout says little
 }
 
 }  // namespace yardwright::panels

@@ -65,7 +65,7 @@ void add_levels(Drawing& drawing, const SideScene& scene, const Frame& frame) {
     drawing.marks.push_back(LineMark{{{frame.least_m, level}, {frame.most_m, level}}, {palette::rule_line.faded(0.7), 0.2, {}}, false});
     TextMark mark;
     mark.at = {frame.most_m, level};
-    mark.text = fmt::format("{:.0f}", level / per_unit);
+    mark.text = fmt::format("{:.0f}", std::round(level / per_unit) + 0.0);  // no "-0"
     mark.height_mm = 2.5;
     mark.colour = palette::quiet_ink;
     mark.halo = palette::none;
