@@ -67,7 +67,7 @@ void InputBridge::attach() {
   io.SetClipboardTextFn = set_clipboard_text;
 }
 
-void InputBridge::take(const sf::Event& event) {
+bool InputBridge::take(const sf::Event& event) {
   ImGuiIO& io = ImGui::GetIO();
   switch (event.type) {
     case sf::Event::MouseMoved: io.MousePos = {static_cast<float>(event.mouseMove.x), static_cast<float>(event.mouseMove.y)}; break;
@@ -76,7 +76,6 @@ void InputBridge::take(const sf::Event& event) {
       io.MousePos = {static_cast<float>(event.mouseButton.x), static_cast<float>(event.mouseButton.y)};
       if (event.mouseButton.button > sf::Mouse::Middle) break;
       is_down_[static_cast<std::size_t>(event.mouseButton.button)] = event.type == sf::Event::MouseButtonPressed;
-      if (event.type == sf::Event::MouseButtonPressed) was_pressed_[static_cast<std::size_t>(event.mouseButton.button)] = true;
       break;
     case sf::Event::MouseWheelScrolled:
       (event.mouseWheelScroll.wheel == sf::Mouse::VerticalWheel ? io.MouseWheel : io.MouseWheelH) += event.mouseWheelScroll.delta;
@@ -92,6 +91,7 @@ void InputBridge::take(const sf::Event& event) {
       break;
     default: break;
   }
+  return event.type == sf::Event::KeyPressed || event.type == sf::Event::MouseButtonPressed;
 }
 
 void InputBridge::begin_frame(const sf::Window& window, float seconds) {
@@ -99,8 +99,7 @@ void InputBridge::begin_frame(const sf::Window& window, float seconds) {
   io.DisplaySize = {static_cast<float>(window.getSize().x), static_cast<float>(window.getSize().y)};
   io.DeltaTime = seconds > 0 ? seconds : 1.0F / 60.0F;
   for (std::size_t button = 0; button < is_down_.size(); ++button) {
-    io.MouseDown[button] = is_down_[button] || was_pressed_[button];
-    was_pressed_[button] = false;
+    io.MouseDown[button] = is_down_[button];
   }
 }
 

@@ -97,7 +97,7 @@ class Loop {
     while (window_.pollEvent(event)) {
       left_ = frames_after_event;
       if (event.type == sf::Event::Closed) app_.ask_to_end();
-      input_.take(event);
+      if (input_.take(event)) return;
     }
   }
 
