@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 #include <sstream>
 
 #include "geom/units/text.hpp"
@@ -21,6 +22,17 @@ std::string spoken(std::string_view key) {
   std::string words{key};
   std::ranges::replace(words, '-', ' ');
   return words;
+}
+
+/// The fewest digits in the shown unit that a tape could not tell from the value: "6 ft" for 1.8288 m.
+std::string text_for_typing(double si, Quantity quantity, UnitSystem units) {
+  constexpr double same_ratio = 4e-7;
+  const double factor = shown_unit(quantity, units).factor;
+  for (int digits = 1; digits <= 10; ++digits) {
+    const double rounded = std::stod(fmt::format("{:.{}g}", si / factor, digits)) * factor;
+    if (std::abs(rounded - si) <= same_ratio * std::abs(si)) return exact_text_of(rounded, quantity, units);
+  }
+  return exact_text_of(si, quantity, units);
 }
 
 template <class Record>
@@ -51,17 +63,17 @@ struct RowWriter {
     rows.push_back({prefix + key, group, label, std::string{field.means}, kind, std::move(text), {}});
     return rows.back();
   }
-  void operator()(const Field& field, double value) const { add(field, RowKind::number, exact_text_of(value, field.quantity, units)); }
+  void operator()(const Field& field, double value) const { add(field, RowKind::number, text_for_typing(value, field.quantity, units)); }
   void operator()(const Field& field, int value) const { add(field, RowKind::number, fmt::format("{}", value)); }
   void operator()(const Field& field, bool value) const {
     add(field, RowKind::flag, value ? "yes" : "no").choices = {{"no", "no"}, {"yes", "yes"}};
   }
-  void operator()(const Field& field, Angle value) const { add(field, RowKind::number, exact_text_of(value.as_degrees(), Quantity::angle, units)); }
-  void operator()(const Field& field, Bearing value) const { add(field, RowKind::number, exact_text_of(value.as_degrees(), Quantity::bearing, units)); }
+  void operator()(const Field& field, Angle value) const { add(field, RowKind::number, text_for_typing(value.as_degrees(), Quantity::angle, units)); }
+  void operator()(const Field& field, Bearing value) const { add(field, RowKind::number, text_for_typing(value.as_degrees(), Quantity::bearing, units)); }
   void operator()(const Field& field, ItemId id) const { add(field, RowKind::item, fmt::format("{}", id.number)); }
   void operator()(const Field& field, SitePoint point) const {
-    add(field, RowKind::number, exact_text_of(point.x, Quantity::length, units), "east");
-    add(field, RowKind::number, exact_text_of(point.y, Quantity::length, units), "north");
+    add(field, RowKind::number, text_for_typing(point.x, Quantity::length, units), "east");
+    add(field, RowKind::number, text_for_typing(point.y, Quantity::length, units), "north");
   }
   void operator()(const Field& field, const std::string& words) const {
     auto choices = catalog_choices(field.key, catalogs);

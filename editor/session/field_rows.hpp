@@ -33,7 +33,7 @@ struct FieldRow {
   std::string label;
   std::string means;
   RowKind kind = RowKind::number;
-  std::string text;   ///< exact, for editing
+  std::string text;   ///< for editing: nearer than a tape can tell
   std::vector<Choice> choices;
 };
 
