@@ -119,6 +119,10 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
   if (auto road = fire_road_finding(site, catalogs.rules)) answer.findings.push_back(std::move(*road));
   add_lines(answer, yard);
   add_unanswered(answer, yard);
+  if (answer.findings.empty()) {
+    answer.findings.push_back(not_checked(Question::clear, "clear.overlap", {}, "Distances between things",
+                                          "there is nothing to keep a distance from yet; place something"));
+  }
   sort_by_need(answer.findings);
   return answer;
 }

@@ -99,6 +99,10 @@ Answer ask(const Site& site, const DesignSurface&, const Catalogs& catalogs) {
   }
   if (!answer.bins.empty()) answer.findings.push_back(capacity_finding(answer, catalogs.rules));
   add_unasked(answer, site);
+  if (answer.bins.empty()) {
+    answer.findings.push_back(not_checked(Question::pace, "pace.capacity", {}, "What the yard holds",
+                                          "there is no bin yet; place one"));
+  }
   sort_by_need(answer.findings);
   return answer;
 }

@@ -126,11 +126,18 @@ Finding slope_finding(const SpoutCase& spout) {
 
 Finding span_finding(const SpoutCase& spout) {
   const Rule& rule = spout.rules.at("reach.free-span");
-  Finding finding = judged(Question::reach, rule, Bound::at_most, spout.line.length_m(), {spout.spout.id}, Verdict::caution);
+  const bool supported = as<Spout>(spout.spout)->supported;
+  const double free_m = supported ? 0 : spout.line.length_m();
+  Finding finding = judged(Question::reach, rule, Bound::at_most, free_m, {spout.spout.id}, Verdict::caution);
   finding.items = {spout.spout.id, spout.receiver.id, spout.leg.id};
   finding.place = {spout.line.from, spout.line.to};
   finding.title = spout_words(spout) + (finding.verdict == Verdict::pass ? ": free span" : " wants a support");
-  if (finding.verdict != Verdict::pass) finding.note = "ask the spout's maker for a truss or a tower";
+  if (supported) finding.note = "carried by its truss or tower";
+  if (finding.verdict == Verdict::pass) return finding;
+  finding.note = "ask the spout's maker";
+  Item carried = spout.spout;
+  std::get<Spout>(carried.thing).supported = true;
+  finding.mends.push_back({"give it a truss or a tower", Quantity::length, 0, 0, {PutItem{carried}}});
   return finding;
 }
 

@@ -13,9 +13,14 @@
 #include <type_traits>
 
 #include "geom/shape/point.hpp"
+#include "geom/units/grain_volume.hpp"
 #include "geom/units/quantity.hpp"
 
 namespace yardwright {
+
+/// For the defaults of kinds, which are round numbers in feet and bushels; exact, so that a US file says 36.
+inline constexpr double foot_m = 0.3048;
+inline constexpr double bushels_an_hour = cubic_metres_per_bushel / 3600;
 
 /// Names one item of a site; ids are never used again in the same site. Zero names nothing.
 struct ItemId {

@@ -21,6 +21,7 @@ Site bare() {
   site.ground.file = "new-yard-ground.tif";
   site.ground.source = "invented";
   site.phases = {"first build", "two more bins"};
+  site.rule_overrides = {{"pace.capacity", 2500, Basis::local, "two good years of corn (invented)"}};
   site.storm.rain_m = 0.125;
   site.storm.two_year_rain_m = 0.075;
   return site;
@@ -54,7 +55,7 @@ void add_traffic(SceneBuilder& yard) {
                                                  .height_m = 8, .door_width_m = 5.5, .door_height_m = 5.2, .clear_height_m = 7.5,
                                                  .pit = {.width_m = 3, .length_m = 3.6, .depth_m = 2.4, .rim_height_m = 0.3}});
   const SitePath loop{{40, -20}, {40, 90}, {260, 90}, {260, -20}};
-  yard.add("Loop", Drive{.path = loop, .width_m = 6, .corner_radius_m = 25});
+  yard.add("Loop", Drive{.path = loop, .width_m = 6.5, .corner_radius_m = 25});
   yard.add("Semi through the dump", Route{.path = loop, .vehicle = "wb-67", .corner_radius_m = 25, .stops = {way_in, dump, way_out}});
 }
 

@@ -72,7 +72,7 @@ void add_neighbours(SceneBuilder& yard) {
                           .height_m = 20 * ft, .inlet_height_m = 20 * ft});
   yard.add("Control room", Building{.at = feet(372, 214), .length_m = 12 * ft, .width_m = 12 * ft, .height_m = 9 * ft,
                                     .use = BuildingUse::control_room});
-  yard.add("LP tank", Tank{.at = feet(396, 210), .facing = Bearing::degrees(90)});
+  yard.add("LP tank", Tank{.at = feet(394, 226), .facing = Bearing::degrees(90)});
   yard.add("Machine shed", Building{.at = feet(520, 150), .facing = Bearing::degrees(90), .length_m = 60 * ft,
                                     .width_m = 40 * ft, .height_m = 16 * ft});
   yard.add("House", Building{.at = feet(70, 420), .facing = Bearing::degrees(90), .length_m = 50 * ft, .width_m = 30 * ft,
@@ -81,7 +81,7 @@ void add_neighbours(SceneBuilder& yard) {
   yard.add("Farm line", OverheadLine{.path = feet_path({{0, 352}, {200, 352}, {400, 352}, {620, 352}}),
                                      .lowest_conductor_m = 18.5 * ft, .voltage_v = 7200});
   yard.add("Yard gravel", Cover{.outline = feet_path({{40, 20}, {580, 20}, {580, 330}, {200, 330}, {40, 210}}),
-                                .cover = "gravel-road", .soil = SoilGroup::c});
+                                .cover = "gravel", .soil = SoilGroup::c});
 }
 
 }  // namespace

@@ -20,7 +20,7 @@ class SceneBuilder {
   }
 
   void spout(ItemId leg, ItemId receiver, GrainState state = GrainState::dry, int phase = 0) {
-    add("", Spout{.from = leg, .to = receiver, .state = state}, phase);
+    add("", Spout{.from = leg, .to = receiver, .state = state, .supported = true}, phase);
   }
 
   const Site& site() const { return site_; }

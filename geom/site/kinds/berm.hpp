@@ -12,8 +12,8 @@ struct Berm {
   static constexpr std::string_view label = "berm";
 
   SitePath path;
-  double height_m = 0.6096;
-  double top_width_m = 1.2192;
+  double height_m = 2 * foot_m;
+  double top_width_m = 4 * foot_m;
   double side_slope_ratio = 4.0;
 
   bool operator==(const Berm&) const = default;

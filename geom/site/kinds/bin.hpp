@@ -26,17 +26,17 @@ struct Bin {
   static constexpr std::string_view label = "bin";
 
   SitePoint at;
-  double diameter_m = 10.9728;
-  double eave_height_m = 7.3152;
+  double diameter_m = 36 * foot_m;
+  double eave_height_m = 24 * foot_m;
   Angle roof_slope = Angle::degrees(30);
-  double foundation_height_m = 0.3048;
+  double foundation_height_m = 1 * foot_m;
   BinFloor floor = BinFloor::raised;
-  double floor_height_m = 0.4;
+  double floor_height_m = 1.25 * foot_m;
   Angle hopper_angle = Angle::degrees(45);
   BinUse use = BinUse::dry_store;
   std::string grain = "corn";
-  double sump_radius_m = 0.3;
-  double inlet_over_peak_m = 0.6096;
+  double sump_radius_m = 1 * foot_m;
+  double inlet_over_peak_m = 2 * foot_m;
   Bearing fan_side = Bearing::degrees(90);
   Bearing unload_side = Bearing::degrees(180);
 

@@ -20,9 +20,9 @@ struct Building {
 
   SitePoint at;
   Bearing facing;
-  double length_m = 12.192;
-  double width_m = 9.144;
-  double height_m = 4.8768;
+  double length_m = 40 * foot_m;
+  double width_m = 30 * foot_m;
+  double height_m = 16 * foot_m;
   BuildingUse use = BuildingUse::farm_building;
 
   bool operator==(const Building&) const = default;

@@ -23,10 +23,10 @@ struct Conveyor {
   ItemId from;
   ItemId to;
   ConveyorKind type = ConveyorKind::drag;
-  double width_m = 0.3048;
+  double width_m = 1 * foot_m;
   double start_height_m = 0.0;
   double end_height_m = 0.0;
-  double capacity_m3_per_s = 0.0293659;
+  double capacity_m3_per_s = 3000 * bushels_an_hour;
 
   bool operator==(const Conveyor&) const = default;
 };

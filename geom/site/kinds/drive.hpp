@@ -19,7 +19,7 @@ struct Drive {
   static constexpr std::string_view label = "drive";
 
   SitePath path;
-  double width_m = 4.2672;
+  double width_m = 14 * foot_m;
   double corner_radius_m = 15.0;
   DriveSurface surface = DriveSurface::gravel;
 

@@ -25,10 +25,10 @@ struct Dryer {
 
   SitePoint at;
   Bearing facing;
-  double length_m = 9.144;
-  double width_m = 3.048;
-  double height_m = 6.096;
-  double inlet_height_m = 6.096;
+  double length_m = 30 * foot_m;
+  double width_m = 10 * foot_m;
+  double height_m = 20 * foot_m;
+  double inlet_height_m = 20 * foot_m;
   DryerOperation operation = DryerOperation::continuous;
   double rate_5_points_m3_per_s = 0.0;
   double rate_10_points_m3_per_s = 0.0;

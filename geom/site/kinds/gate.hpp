@@ -13,7 +13,7 @@ struct Gate {
 
   SitePoint at;
   Bearing facing;
-  double width_m = 9.144;
+  double width_m = 30 * foot_m;
 
   bool operator==(const Gate&) const = default;
 };

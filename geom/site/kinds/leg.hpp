@@ -15,12 +15,12 @@ struct Leg {
 
   SitePoint at;
   Bearing facing;
-  double discharge_height_m = 24.384;
-  double distributor_drop_m = 1.8288;
+  double discharge_height_m = 80 * foot_m;
+  double distributor_drop_m = 6 * foot_m;
   int outlets = 8;
   Bearing first_outlet;
-  double capacity_m3_per_s = 0.0293659;
-  double tower_width_m = 1.2192;
+  double capacity_m3_per_s = 3000 * bushels_an_hour;
+  double tower_width_m = 4 * foot_m;
   PitBody boot;
 
   bool operator==(const Leg&) const = default;

@@ -22,13 +22,13 @@ struct OverheadHolding {
 
   SitePoint at;
   Bearing facing;
-  double diameter_m = 4.572;
-  double wall_height_m = 4.8768;
-  double underside_height_m = 4.572;
+  double diameter_m = 15 * foot_m;
+  double wall_height_m = 16 * foot_m;
+  double underside_height_m = 15 * foot_m;
   Angle hopper_angle = Angle::degrees(45);
   Angle roof_slope = Angle::degrees(30);
-  double inlet_over_peak_m = 0.3048;
-  double stand_width_m = 4.8768;
+  double inlet_over_peak_m = 1 * foot_m;
+  double stand_width_m = 16 * foot_m;
   HoldingUse use = HoldingUse::wet_holding;
   std::string grain = "corn";
 

@@ -12,7 +12,7 @@ struct OverheadLine {
   static constexpr std::string_view label = "overhead line";
 
   SitePath path;
-  double lowest_conductor_m = 5.6388;
+  double lowest_conductor_m = 18.5 * foot_m;
   double voltage_v = 7200.0;
 
   bool operator==(const OverheadLine&) const = default;

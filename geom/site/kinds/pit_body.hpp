@@ -9,9 +9,9 @@
 namespace yardwright {
 
 struct PitBody {
-  double width_m = 1.8288;
-  double length_m = 2.4384;
-  double depth_m = 2.4384;
+  double width_m = 6 * foot_m;
+  double length_m = 8 * foot_m;
+  double depth_m = 8 * foot_m;
   double rim_height_m = 0.0;
   double pump_m3_per_s = 0.0;
 

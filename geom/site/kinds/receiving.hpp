@@ -24,14 +24,14 @@ struct Receiving {
   Bearing facing;
   ReceivingKind type = ReceivingKind::drive_through;
   double length_m = 15.24;
-  double width_m = 6.096;
-  double height_m = 6.096;
-  double door_width_m = 4.2672;
-  double door_height_m = 4.8768;
-  double clear_height_m = 5.4864;
-  double pit_grain_m3 = 17.6;
-  double capacity_m3_per_s = 0.0489;
-  PitBody pit = {.width_m = 3.048, .length_m = 3.6576, .depth_m = 2.4384};
+  double width_m = 20 * foot_m;
+  double height_m = 20 * foot_m;
+  double door_width_m = 14 * foot_m;
+  double door_height_m = 16 * foot_m;
+  double clear_height_m = 18 * foot_m;
+  double pit_grain_m3 = 500 * cubic_metres_per_bushel;
+  double capacity_m3_per_s = 5000 * bushels_an_hour;
+  PitBody pit = {.width_m = 10 * foot_m, .length_m = 12 * foot_m, .depth_m = 8 * foot_m};
 
   bool operator==(const Receiving&) const = default;
 };

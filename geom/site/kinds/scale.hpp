@@ -13,8 +13,8 @@ struct Scale {
 
   SitePoint at;
   Bearing facing;
-  double length_m = 21.336;
-  double width_m = 3.3528;
+  double length_m = 70 * foot_m;
+  double width_m = 11 * foot_m;
 
   bool operator==(const Scale&) const = default;
 };

@@ -23,6 +23,7 @@ struct Spout {
   ItemId to;
   GrainState state = GrainState::dry;
   double diameter_m = 0.2032;
+  bool supported = false;
 
   bool operator==(const Spout&) const = default;
 };
@@ -33,6 +34,7 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"to", "to", "the bin, dryer or overhead bin that it fills"}, self.to);
   visit(Field{"state", "grain", "dry or wet grain; wet grain wants a steeper spout"}, self.state);
   visit(Field{"diameter", "diameter", "of the pipe", Quantity::small_length, 0.05, 1}, self.diameter_m);
+  visit(Field{"supported", "supported", "a truss or a tower carries its span"}, self.supported);
 }
 
 }  // namespace yardwright

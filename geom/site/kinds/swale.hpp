@@ -13,9 +13,9 @@ struct Swale {
   static constexpr std::string_view label = "swale";
 
   SitePath path;
-  double start_depth_m = 0.3048;
-  double end_depth_m = 0.4572;
-  double bottom_width_m = 1.2192;
+  double start_depth_m = 1 * foot_m;
+  double end_depth_m = 1.5 * foot_m;
+  double bottom_width_m = 4 * foot_m;
   double side_slope_ratio = 4.0;
 
   bool operator==(const Swale&) const = default;

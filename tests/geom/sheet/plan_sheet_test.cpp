@@ -12,7 +12,6 @@ using namespace yardwright;
 
 namespace {
 
-constexpr double foot_m = 0.3048;
 constexpr double place_mm = 0.01;  ///< a hundredth of a millimetre on paper
 
 /// A yard with a dimension line of exactly 100 ft.
