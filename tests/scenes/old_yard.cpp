@@ -37,6 +37,8 @@ Site bare() {
   site.ground.file = "old-yard-ground.tif";
   site.ground.source = "invented";
   site.phases = {"today", "the next bin"};
+  const double harvest_m3 = GrainVolume::bushels(110000).as_cubic_metres();
+  site.rule_overrides = {{"pace.capacity", harvest_m3, Basis::local, "the corn of a good year (invented)"}};
   site.storm.rain_m = 5 * 0.0254;
   site.storm.two_year_rain_m = 3 * 0.0254;
   return site;
