@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "editor/canvas/canvas.hpp"
 #include "editor/canvas/device.hpp"
 #include "editor/canvas/reach_overlay.hpp"
+#include "geom/sheet/answer_drawing.hpp"
 #include "geom/sheet/symbol.hpp"
 #include "geom/site/finding_words.hpp"
 
@@ -90,11 +92,17 @@ void draw_told(const AnswerInput& input, const Finding& finding, ImDrawList& lis
   }
 }
 
+void draw_over_plan(const AnswerInput& input, const Drawing& drawing, ImDrawList& list) {
+  draw(drawing, placement_of(input.view, input.look), input.look, list);
+}
+
 }  // namespace
 
 void draw_answer(const AnswerInput& input, ImDrawList& list) {
   const Question question = input.session.question;
   if (question == Question::reach) draw_reach(input, list);
+  if (question == Question::turn) draw_over_plan(input, turn_drawing(input.answers.turn), list);
+  if (question == Question::drain) draw_over_plan(input, drain_drawing(input.answers.drain), list);
   const Findings& findings = findings_of(input.answers, question);
   for (const Finding& finding : findings) {
     // Reach draws its spouts itself, in the colour of their verdicts.

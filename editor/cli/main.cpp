@@ -14,6 +14,8 @@ int run(int count, char** words) {
   Console console;
   program.require_subcommand(0, 1);
   program.fallthrough();
+  std::string file;
+  program.add_option("FILE", file, "without a verb: the yard to open in the window");
   program.add_flag("--json", console.json, "print JSON");
   add_check_verbs(program, console);
   add_ask_verb(program, console);
@@ -25,6 +27,7 @@ int run(int count, char** words) {
   } catch (const CLI::ParseError& error) {
     return program.exit(error) == 0 ? nothing_fails : bad_input;
   }
+  if (program.get_subcommands().empty()) open_window(file, console);
   return console.exit_code;
 }
 

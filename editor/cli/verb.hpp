@@ -27,6 +27,9 @@ void add_ground_verb(CLI::App& program, Console& console);
 /// check, and one verb a question.
 void add_check_verbs(CLI::App& program, Console& console);
 
+/// Opens the window's program, which lies beside this one, in the place of this process; an empty file is a new yard.
+void open_window(const std::string& file, Console& console);
+
 /// Every problem as a sentence on the error stream; the exit code becomes bad_input.
 void refuse(const Problems& problems, Console& console);
 

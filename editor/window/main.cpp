@@ -8,6 +8,7 @@
 #include <SFML/OpenGL.hpp>
 #include <SFML/Window.hpp>
 #include <cstdio>
+#include <cstdlib>
 #include <exception>
 #include <tuple>
 
@@ -21,7 +22,7 @@ namespace yardwright::window {
 namespace {
 
 struct Arguments {
-  std::string file, screenshot, size = "1400x900";
+  std::string file, screenshot, size = "1400x900", question;
 };
 
 /// How many frames are drawn after the last event: ImGui settles hovers and layouts within them.
@@ -127,12 +128,29 @@ Expected<session::Session> first_session(const Arguments& arguments) {
   return session::new_yard(std::move(site), session::state_folder());
 }
 
+/// The question whose overlay and findings are shown first.
+void choose_question(session::Session& session, std::string_view word) {
+  for (const Question question : every_question) {
+    if (names_of(question)[static_cast<std::size_t>(question)] == word) session.question = question;
+  }
+}
+
+bool has_display() {
+  const char* display = std::getenv("DISPLAY");
+  return display != nullptr && *display != 0;
+}
+
 int run(const Arguments& arguments) {
+  if (!has_display()) {
+    std::fputs("yardwright-editor: there is no display to open a window on; set DISPLAY, or use yardwright check and yardwright sheet\n", stderr);
+    return 2;
+  }
   auto first = first_session(arguments);
   if (!first) {
     for (const Problem& problem : first.error()) std::fprintf(stderr, "yardwright-editor: %s\n", sentence(problem).c_str());
     return 2;
   }
+  choose_question(*first, arguments.question);
   sf::Window window{mode_of(arguments), "yardwright", sf::Style::Default, sf::ContextSettings{0, 0, 4, 3, 0}};
   window.setFramerateLimit(60);
   window.setKeyRepeatEnabled(true);
@@ -164,6 +182,7 @@ int main(int count, char** words) {
   program.add_option("file", arguments.file, "a yard to open");
   program.add_option("--screenshot", arguments.screenshot, "write a picture of the window and end");
   program.add_option("--size", arguments.size, "of the window, 1400x900");
+  program.add_option("--question", arguments.question, "shown first: reach, turn, drain, clear, pace or grow");
   try {
     program.parse(count, words);
     return yardwright::window::run(arguments);
