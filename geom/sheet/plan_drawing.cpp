@@ -1,5 +1,7 @@
 #include "geom/sheet/plan_drawing.hpp"
 
+#include "geom/sheet/hillshade_mark.hpp"
+
 #include <array>
 
 #include "geom/sheet/plan_item.hpp"
@@ -62,6 +64,9 @@ Drawing plan_drawing(const Site& site, const DesignSurface& surface, const PlanS
     append(words_on_top, std::move(marks.words), strength);
   }
   Drawing drawing;
+  if (style.hillshade) {
+    if (auto shade = hillshade_mark(surface.design)) drawing.marks.push_back(std::move(*shade));
+  }
   if (style.contours) append(shapes[contour_layer], contour_drawing(surface, style).marks, 1);
   for (Marks& layer : shapes) append(drawing.marks, std::move(layer), 1);
   append(drawing.marks, std::move(words_on_top), 1);

@@ -22,6 +22,7 @@ struct PlanStyle {
   UnitSystem units = UnitSystem::us;
   double metres_per_mm = 0.5;  ///< of the paper or screen it lands on: decides which words fit and how marks are spaced
   bool contours = true;
+  bool hillshade = true;
   bool labels = true;
   bool dimensions = true;
   int built_phase = std::numeric_limits<int>::max();  ///< items of later phases are drawn faded
