@@ -192,7 +192,8 @@ Expected<LevelSource> open_raster(const std::filesystem::path& file, const Site&
   const char* const drivers[] = {"GTiff", "AAIGrid", nullptr};  // no format that names further files
   auto raster = std::make_shared<Raster>();
   raster->dataset.reset(GDALDataset::Open(file.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, nullptr));
-  if (!raster->dataset) return refused("is no raster that can be read: " + std::string{quiet.message()}, where, "give a GeoTIFF, an ESRI ASCII grid or a list of spot levels");
+  const std::string reason = quiet.message();
+  if (!raster->dataset) return refused("is no raster that can be read" + (reason.empty() ? "" : ": " + reason), where, "give a GeoTIFF, an ESRI ASCII grid or a list of spot levels");
   if (raster->dataset->GetRasterCount() != 1) return refused("has more than one band", where, "give a raster whose only band is the ground's level");
   LevelSource out;
   if (!find_own_system(*raster, options, out)) return refused("does not say its coordinate system", where, "give its EPSG code, as in --epsg 26915");
