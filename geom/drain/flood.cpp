@@ -30,7 +30,7 @@ class Line {
 };
 
 /// Three stores of waiting cells: ponds (below the water that entered them) before flats (level with it) before
-/// higher ground by rank. Ponds first, so that one pond is flooded whole and has one number.
+/// higher ground by rank. A pond is flooded whole as soon as it is entered, so that it has one number.
 class Flooding {
  public:
   Flooding(Flow& flow, const FlowOptions& options)
@@ -50,7 +50,7 @@ class Flooding {
       const Cell cell = ranking_.cell_of_rank[waiting_.take()];
       flow_.filled_m[at(cell)] = flow_.level_m[at(cell)];
       leave(cell);
-      while (!pond_.empty() || !flat_.empty()) leave(pond_.empty() ? flat_.take() : pond_.take());
+      while (!flat_.empty()) leave(flat_.take());
     }
   }
 
@@ -106,8 +106,15 @@ class Flooding {
     if (level_m > water_m) return waiting_.add(at(ranking_.rank_of_cell[at(next)]));
     flow_.filled_m[at(next)] = water_m;
     if (level_m == water_m) return flat_.add(next);
+    const bool new_pond = flow_.depression[at(from)] == no_depression;
     enter_pond(from, next, water_m);
     pond_.add(next);
+    if (new_pond) flood_pond();
+  }
+
+  /// Its cells enter no further pond, so that this goes one deep.
+  void flood_pond() {
+    while (!pond_.empty()) leave(pond_.take());
   }
 
   void enter_pond(Cell from, Cell next, float water_m) {

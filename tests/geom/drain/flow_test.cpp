@@ -57,6 +57,14 @@ TEST_CASE("A bowl with two pits holds 111 to its rim", "[drain]") {
   CHECK(volume_to_level_m3(flow, 0, 9) == Approx(111));
 }
 
+TEST_CASE("A hollow that several cells join to its spill is one hollow", "[drain]") {
+  // From the real terrain of tests/independent: the spill at 515 touches both 511 and 507.
+  const Flow flow = flow_over(terrain({"551 538 520 514 516", "540 530 511 507 522", "518 509 511 526 547", "523 522 531 550 566"}));
+  REQUIRE(flow.depressions.size() == 1);
+  CHECK(flow.depressions[0].cells == 4);
+  CHECK(flow.depressions[0].volume_m3 == Approx(3 + 7 + 5 + 3));
+}
+
 TEST_CASE("A hollow holds what its levels say", "[drain]") {
   // 5 cells whose levels sum to 10: 10 to level 4, 5 to level 3, 8 of water stand at 3.6 (published library test, read).
   const Flow flow = flow_over(terrain({"9 9 9 9 9 9 9", "9 2 2 2 2 2 4", "9 9 9 9 9 9 9"}));
