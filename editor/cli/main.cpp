@@ -21,6 +21,7 @@ int run(int count, char** words) {
   add_ask_verb(program, console);
   add_new_verb(program, console);
   add_ground_verb(program, console);
+  add_picture_verb(program, console);
   add_sheet_verb(program, console);
   try {
     program.parse(count, words);

@@ -10,6 +10,7 @@
 #include "geom/sheet/plan_sheet.hpp"
 #include "geom/sheet/sheet_file.hpp"
 #include "geom/sheet/sheet_scale.hpp"
+#include "geom/sheet/site_pictures.hpp"
 
 namespace yardwright::cli {
 
@@ -38,12 +39,20 @@ Expected<SheetOptions> options_of(const SheetWords& words) {
   return options;
 }
 
+/// A picture that cannot be read leaves its empty frame in the plan, and a note.
+std::vector<PicturePixels> pictures_under(const Site& site, const SheetWords& words) {
+  SitePictures read = read_site_pictures(site, words.site_file);
+  for (const Problem& problem : read.problems) fmt::print(stderr, "yardwright: {} (its frame stands in the plan)\n", sentence(problem));
+  return std::move(read.pictures);
+}
+
 Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) {
-  const auto options = options_of(words);
+  auto options = options_of(words);
   if (!options) return tl::unexpected{options.error()};
+  options->pictures = pictures_under(site, words);
   const Answers answers = check(site, shipped_catalogs());
   const Findings findings = all_findings(answers);
-  if (words.picture) return std::vector{plan_picture(site, answers.surface, shipped_catalogs(), findings)};
+  if (words.picture) return std::vector{plan_picture(site, answers.surface, shipped_catalogs(), findings, std::move(options->pictures))};
   return plan_sheets(site, answers.surface, shipped_catalogs(), findings, *options);
 }
 

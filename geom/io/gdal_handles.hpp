@@ -4,6 +4,7 @@
 
 #include <cpl_error.h>
 #include <gdal_priv.h>
+#include <ogr_spatialref.h>
 
 #include <memory>
 
@@ -33,6 +34,14 @@ class QuietGdal {
 inline GdalDataset memory_grid(int columns, int rows) {
   const QuietGdal quiet;
   return GdalDataset{GetGDALDriverManager()->GetDriverByName("MEM")->Create("", columns, rows, 1, GDT_Float64, nullptr)};
+}
+
+/// With x east and y north, whatever order the authority gives.
+inline OGRSpatialReference system_of_epsg(int epsg) {
+  OGRSpatialReference out;
+  out.importFromEPSG(epsg);
+  out.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
+  return out;
 }
 
 }  // namespace yardwright

@@ -24,13 +24,6 @@ struct Raster {
 
 using SharedRaster = std::shared_ptr<Raster>;
 
-OGRSpatialReference from_epsg(int epsg) {
-  OGRSpatialReference out;
-  out.importFromEPSG(epsg);
-  out.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
-  return out;
-}
-
 int epsg_of(const OGRSpatialReference& system) {
   OGRSpatialReference copy{system};
   copy.AutoIdentifyEPSG();
@@ -69,7 +62,7 @@ Transform transform_of(GDALDataset& dataset) {
 int target_epsg(const Raster& raster, const Site& site) {
   if (site.tie.epsg != 0) return site.tie.epsg;
   if (in_metres(raster.own) && epsg_of(raster.own) != 0) return epsg_of(raster.own);
-  OGRSpatialReference degrees = from_epsg(4326);
+  OGRSpatialReference degrees = system_of_epsg(4326);
   const std::unique_ptr<OGRCoordinateTransformation> to_degrees{OGRCreateCoordinateTransformation(&raster.own, &degrees)};
   SitePoint middle = transform_of(*raster.dataset).corner(raster.dataset->GetRasterXSize() / 2.0, raster.dataset->GetRasterYSize() / 2.0);
   if (!to_degrees || !to_degrees->Transform(1, &middle.x, &middle.y)) return 0;
@@ -177,7 +170,7 @@ std::vector<double> sample(Raster& raster, const GridFrame& frame, EarthPoint or
 bool find_own_system(Raster& raster, const ImportOptions& options, LevelSource& out) {
   const OGRSpatialReference* said = raster.dataset->GetSpatialRef();
   if (said) raster.own = *said;
-  else if (options.epsg != 0) raster.own = from_epsg(options.epsg);
+  else if (options.epsg != 0) raster.own = system_of_epsg(options.epsg);
   else return false;
   raster.own.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
   out.coordinate_system = raster.own.GetName() ? raster.own.GetName() : "unnamed";
@@ -203,7 +196,7 @@ Expected<LevelSource> open_raster(const std::filesystem::path& file, const Site&
   raster->scale = unit_m * raster->dataset->GetRasterBand(1)->GetScale();
   raster->offset_m = unit_m * raster->dataset->GetRasterBand(1)->GetOffset();
   out.epsg = target_epsg(*raster, site);
-  raster->target = from_epsg(out.epsg);
+  raster->target = system_of_epsg(out.epsg);
   if (out.epsg == 0 || !in_metres(raster->target) || !find_covered_box(*raster, out)) {
     return refused("cannot be brought from " + out.coordinate_system + " into projected metres", where, "reproject it to a UTM zone first");
   }

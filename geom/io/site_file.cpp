@@ -11,13 +11,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// A plain name may still be a link that leads elsewhere.
-bool stays_in_folder(const fs::path& file) {
-  std::error_code error;
-  const fs::path real = fs::canonical(file, error);
-  return error || real.parent_path() == fs::canonical(file.parent_path().empty() ? "." : file.parent_path(), error);
-}
-
 Expected<LevelGrid> levels_beside(const fs::path& site_path, const Site& site) {
   const fs::path file = site_path.parent_path() / site.ground.file;
   if (!stays_in_folder(file)) {

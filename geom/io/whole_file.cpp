@@ -102,4 +102,10 @@ bool is_plain_file_name(std::string_view name) {
   return !name.empty() && name.size() <= longest_name && name != "." && name != ".." && std::ranges::none_of(name, forbidden);
 }
 
+bool stays_in_folder(const fs::path& file) {
+  std::error_code error;
+  const fs::path real = fs::canonical(file, error);
+  return error || real.parent_path() == fs::canonical(file.parent_path().empty() ? "." : file.parent_path(), error);
+}
+
 }  // namespace yardwright

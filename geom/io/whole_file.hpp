@@ -22,5 +22,7 @@ tl::expected<void, Problems> put_in_place(const std::filesystem::path& temporary
 
 /// A name without folders, drive letters or control characters: all that a site file may name.
 bool is_plain_file_name(std::string_view name);
+/// False for a link that leads out of its folder, though its name is plain.
+bool stays_in_folder(const std::filesystem::path& file);
 
 }  // namespace yardwright

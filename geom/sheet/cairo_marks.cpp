@@ -119,20 +119,20 @@ std::uint32_t premultiplied(std::uint32_t pixel) {
 }
 
 void Painter::operator()(const PictureMark& mark) const {
-  const std::size_t count = static_cast<std::size_t>(mark.width_px) * static_cast<std::size_t>(mark.height_px);
-  if (mark.width_px <= 0 || mark.height_px <= 0 || mark.pixels.size() != count) return;
-  cairo_surface_t* picture = cairo_image_surface_create(CAIRO_FORMAT_ARGB32, mark.width_px, mark.height_px);
+  if (mark.pixels.empty()) return;
+  const int wide = mark.pixels.width_px(), high = mark.pixels.height_px();
+  cairo_surface_t* picture = cairo_image_surface_create(CAIRO_FORMAT_ARGB32, wide, high);
   if (cairo_surface_status(picture) == CAIRO_STATUS_SUCCESS) {
     const auto stride = static_cast<std::size_t>(cairo_image_surface_get_stride(picture)) / sizeof(std::uint32_t);
     auto* target = reinterpret_cast<std::uint32_t*>(cairo_image_surface_get_data(picture));
-    for (std::size_t i = 0; i < count; ++i) {
-      const auto wide = static_cast<std::size_t>(mark.width_px);
-      target[i / wide * stride + i % wide] = premultiplied(mark.pixels[i]);
+    for (int row = 0; row < high; ++row) {
+      std::uint32_t* in_row = target + static_cast<std::size_t>(row) * stride;
+      for (int column = 0; column < wide; ++column) in_row[column] = premultiplied(mark.pixels.at(column, row));
     }
     cairo_surface_mark_dirty(picture);
     const SheetPoint corner = at(mark.corner);
-    const SheetVector right = (at(mark.corner + mark.right) - corner) * (1.0 / mark.width_px);
-    const SheetVector down = (at(mark.corner + mark.down) - corner) * (1.0 / mark.height_px);
+    const SheetVector right = (at(mark.corner + mark.right) - corner) * (1.0 / wide);
+    const SheetVector down = (at(mark.corner + mark.down) - corner) * (1.0 / high);
     const cairo_matrix_t matrix{right.x, right.y, down.x, down.y, corner.x, corner.y};
     cairo_save(context_);
     cairo_transform(context_, &matrix);

@@ -8,6 +8,7 @@
 #include <variant>
 #include <vector>
 
+#include "geom/shape/pixels.hpp"
 #include "geom/shape/point.hpp"
 
 namespace yardwright {
@@ -72,8 +73,7 @@ struct SymbolMark {
 struct PictureMark {
   DrawPoint corner;
   DrawVector right, down;
-  int width_px = 0, height_px = 0;
-  std::vector<std::uint32_t> pixels;  ///< 0xAABBGGRR, row by row from the top
+  Pixels pixels;
   double strength = 1;
 };
 

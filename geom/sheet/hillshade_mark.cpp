@@ -31,17 +31,17 @@ std::optional<PictureMark> hillshade_mark(const LevelGrid& ground) {
   const Grid<float> shades = hillshade(ground, sun);
   const GridFrame& frame = shades.frame();
   PictureMark picture;
-  picture.width_px = frame.columns;
-  picture.height_px = frame.rows;
   picture.corner = {frame.south_west.x, frame.south_west.y + frame.rows * frame.cell_m};
   picture.right = {frame.columns * frame.cell_m, 0};
   picture.down = {0, -frame.rows * frame.cell_m};
-  picture.pixels.reserve(frame.cells());
+  std::vector<std::uint32_t> pixels;
+  pixels.reserve(frame.cells());
   for (int row = frame.rows - 1; row >= 0; --row) {
     for (int column = 0; column < frame.columns; ++column) {
-      picture.pixels.push_back(pixel_of_shade(static_cast<double>(shades.at({column, row})), sin(sun.height)));
+      pixels.push_back(pixel_of_shade(static_cast<double>(shades.at({column, row})), sin(sun.height)));
     }
   }
+  picture.pixels = {frame.columns, frame.rows, std::move(pixels)};
   return picture;
 }
 

@@ -74,17 +74,18 @@ Drawing plan_drawing(const Site& site, const DesignSurface& surface, const PlanS
 }
 
 Box extent_of(const Site& site) {
-  std::optional<Box> box;
+  std::optional<Box> box, of_pictures;
   const auto take = [&](const Box& more) { box = box ? joined(*box, more) : more; };
   if (!site.lot.corners.empty()) take(box_of(site.lot.corners));
   for (const Item& item : site.items) {
-    if (has_extent(item.thing)) take(box_of(extent(item.thing)));
+    if (as<Picture>(item) != nullptr) of_pictures = box_of(extent(item.thing));
+    else if (has_extent(item.thing)) take(box_of(extent(item.thing)));
   }
   if (!box && !site.ground.levels.empty()) {
     const GridFrame& frame = site.ground.levels.frame();
     take({frame.south_west, frame.south_west + SiteVector{frame.columns * frame.cell_m, frame.rows * frame.cell_m}});
   }
-  return box.value_or(Box{{0, 0}, {100, 60}});
+  return box.value_or(of_pictures.value_or(Box{{0, 0}, {100, 60}}));
 }
 
 }  // namespace yardwright

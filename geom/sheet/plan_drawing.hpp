@@ -14,8 +14,7 @@ namespace yardwright {
 /// The pixels of a Picture item, read by whoever knows the site's folder.
 struct PicturePixels {
   ItemId item;
-  int width_px = 0, height_px = 0;
-  std::vector<std::uint32_t> pixels;  ///< 0xAABBGGRR, row by row from the top
+  Pixels pixels;
 };
 
 struct PlanStyle {
@@ -35,7 +34,7 @@ Drawing plan_drawing(const Site& site, const DesignSurface& surface, const PlanS
 /// The contours alone, for whoever keeps them between frames and draws the plan with `contours` off.
 Drawing contour_drawing(const DesignSurface& surface, const PlanStyle& style = {});
 
-/// What a plan of this site covers: the lot and every item.
+/// What a plan of this site covers: the lot and every item. A picture may reach beyond it, where it is cut off.
 Box extent_of(const Site& site);
 
 }  // namespace yardwright

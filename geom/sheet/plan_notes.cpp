@@ -3,6 +3,7 @@
 #include "geom/sheet/plan_item.hpp"
 #include "geom/shape/path.hpp"
 #include "geom/sheet/size_words.hpp"
+#include "geom/site/picture_fit.hpp"
 
 namespace yardwright::plan {
 
@@ -10,16 +11,13 @@ namespace {
 
 DrawVector draw_vector(SiteVector v) { return {v.x, v.y}; }
 
-PictureMark picture_mark(const Picture& picture, const PicturePixels& loaded) {
-  const double height_m = picture.width_m * loaded.height_px / std::max(1, loaded.width_px);
+PictureMark picture_mark(const Picture& picture, const Pixels& pixels) {
   const SiteVector up = direction(picture.facing), right = right_of(up);
   PictureMark mark;
-  mark.corner = on_plan(picture.at - right * (picture.width_m / 2) + up * (height_m / 2));
+  mark.corner = on_plan(place_in_picture(picture, 0, 0));
   mark.right = draw_vector(right * picture.width_m);
-  mark.down = draw_vector(up * -height_m);
-  mark.width_px = loaded.width_px;
-  mark.height_px = loaded.height_px;
-  mark.pixels = loaded.pixels;
+  mark.down = draw_vector(up * -height_m(picture));
+  mark.pixels = pixels;
   mark.strength = picture.strength_ratio;
   return mark;
 }
@@ -42,10 +40,10 @@ ItemMarks marks_of(const Picture& picture, const Scene& scene) {
   ItemMarks marks;
   const auto loaded = std::ranges::find(scene.style.pictures, scene.item.id, &PicturePixels::item);
   if (loaded != scene.style.pictures.end()) {
-    marks.shapes.push_back(picture_mark(picture, *loaded));
+    marks.shapes.push_back(picture_mark(picture, loaded->pixels));
     return marks;
   }
-  const Polygon frame = rectangle({picture.at, picture.facing}, picture.width_m, picture.width_m);
+  const Polygon frame = rectangle({picture.at, picture.facing}, height_m(picture), picture.width_m);
   add_polygon(marks.shapes, frame, palette::none, {palette::faint_ink, 0.15, {1, 1}});
   if (scene.style.labels) marks.words.push_back(words(frame.outer.front(), title_of(scene.item), 1.9, palette::quiet_ink));
   return marks;

@@ -136,6 +136,7 @@ Page plan_page(const Site& site, const DesignSurface& surface, const Catalogs& c
   style.metres_per_mm = scale_ratio / 1000;
   style.grains = catalogs.grains;
   style.built_phase = options.built_phase;
+  style.pictures = options.pictures;
   const Placement placement = placed_in(extent_of(site), layout.plan, scale_ratio);
 
   SheetPen ground{measure}, words{measure};

@@ -107,7 +107,8 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const DesignSurface& s
   return pages;
 }
 
-Page plan_picture(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings) {
+Page plan_picture(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings,
+                  std::vector<PicturePixels> pictures) {
   constexpr double wanted_mm = 360;
   const Box ground = extent_of(site);
   const double longest_m = std::max({ground.high.x - ground.low.x, ground.high.y - ground.low.y, 1.0});
@@ -118,6 +119,7 @@ Page plan_picture(const Site& site, const DesignSurface& surface, const Catalogs
   style.units = site.units;
   style.metres_per_mm = ratio / 1000;
   style.grains = catalogs.grains;
+  style.pictures = std::move(pictures);
   const Placement placement = placed_in(ground, {{0, 0}, {width_mm, height_mm}}, ratio);
   Page page{"Plan", width_mm, height_mm, palette::paper, {}};
   page.drawings.push_back({plan_drawing(site, surface, style), placement, {}});

@@ -8,6 +8,7 @@
 
 #include "geom/ground/design_surface.hpp"
 #include "geom/sheet/page.hpp"
+#include "geom/sheet/plan_drawing.hpp"
 #include "geom/site/catalog/catalogs.hpp"
 #include "geom/site/finding.hpp"
 #include "geom/units/problem.hpp"
@@ -24,6 +25,7 @@ struct SheetOptions {
   Paper paper = Paper::tabloid;
   Orientation orientation = Orientation::landscape;
   std::optional<double> scale_ratio;  ///< 480 is 1 in = 40 ft; else the largest standard scale that fits
+  std::vector<PicturePixels> pictures = {};  ///< that lie under the plan
   int built_phase = std::numeric_limits<int>::max();  ///< what later phases build is drawn faded
 };
 
@@ -32,6 +34,7 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const DesignSurface& s
                                         const Findings& findings, const SheetOptions& options = {});
 
 /// The plan alone, its page cut to the yard, for a picture.
-Page plan_picture(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings);
+Page plan_picture(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings,
+                  std::vector<PicturePixels> pictures = {});
 
 }  // namespace yardwright

@@ -106,7 +106,7 @@ Outline extent(const Thing& thing) {
           },
           [](const Gate& gate) -> Outline { return rectangle({gate.at, gate.facing}, 1.0, gate.width_m); },
           [](const Picture& picture) -> Outline {
-            return rectangle({picture.at, picture.facing}, picture.width_m, picture.width_m);
+            return rectangle({picture.at, picture.facing}, height_m(picture), picture.width_m);
           },
           [&](const Pad& pad) -> Outline { return Polygon{pad.outline, {}}; },
           [&](const Cover& cover) -> Outline { return Polygon{cover.outline, {}}; },

@@ -14,7 +14,7 @@ std::uint32_t middle_pixel(double east_fall_ratio) {
   REQUIRE(picture.has_value());
   CHECK(picture->corner.x == 10);
   CHECK(picture->corner.y == 20 + 7 * 2);
-  return picture->pixels[3 * 9 + 4];
+  return picture->pixels.at(4, 3);
 }
 
 }  // namespace
