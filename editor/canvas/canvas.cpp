@@ -12,11 +12,12 @@ void lay_out(session::View& view, const Rect& place) {
   view.height_px = static_cast<double>(place.high.y - place.low.y);
 }
 
-PlanStyle style_of(const session::Session& session, const session::View& view, const look::Look& look) {
+PlanStyle style_of(const Canvas& canvas, const session::Session& session, const look::Look& look) {
   PlanStyle style;
   style.units = session.site().units;
-  style.metres_per_mm = look.px_per_mm() / view.px_per_m;
+  style.metres_per_mm = look.px_per_mm() / canvas.view.px_per_m;
   style.built_phase = session.phase;
+  style.pictures = canvas.pictures.of(session.site());
   return style;
 }
 
@@ -42,8 +43,9 @@ ImDrawList& begin_plan(Canvas& canvas, session::Session& session, const Rect& pl
   ImGui::PopStyleColor();
   ImGui::PopStyleVar();
   point(canvas.pointer, {session, canvas.view, look}, ImGui::IsWindowHovered(ImGuiHoveredFlags_AllowWhenBlockedByActiveItem));
+  if (std::string told = canvas.pictures.read(session.site(), session.file); !told.empty()) session.notice = std::move(told);
   ImDrawList& list = *ImGui::GetWindowDrawList();
-  draw(canvas.plan.drawing(session.site(), session.history.revision(), style_of(session, canvas.view, look)),
+  draw(canvas.plan.drawing(session.site(), session.history.revision(), style_of(canvas, session, look)),
        placement_of(canvas.view, look), look, list);
   return list;
 }

@@ -4,6 +4,7 @@
 #include "editor/canvas/overlay.hpp"
 #include "editor/canvas/plan_cache.hpp"
 #include "editor/canvas/pointer.hpp"
+#include "editor/session/pictures.hpp"
 
 namespace yardwright::canvas {
 
@@ -11,6 +12,7 @@ struct Canvas {
   session::View view;
   Pointer pointer;
   PlanCache plan;
+  session::HeldPictures pictures;
 };
 
 struct Rect {

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "editor/canvas/device.hpp"
+#include "editor/session/lot_edits.hpp"
 #include "editor/session/pick.hpp"
 #include "geom/site/footprint.hpp"
 #include "geom/units/text.hpp"
@@ -91,16 +92,25 @@ void draw_length(const OverlayInput& input, SitePoint from, SitePoint to, ImDraw
         text_of(length_m, Quantity::length, input.session.site().units), palette::ink, Anchor::middle);
 }
 
+/// A and B, as the fit card calls them.
+void name_points(const OverlayInput& input, const SitePath& points, ImDrawList& list) {
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const ImVec2 at = on_screen(input.view, points[i]);
+    words(input, list, {at.x, at.y - input.look.px(14)}, i == 0 ? "A" : "B", palette::reach, Anchor::middle, 14);
+  }
+}
+
 void draw_rubber(const OverlayInput& input, ImDrawList& list) {
   const auto& tool = input.session.tool;
   if (tool.points.empty()) return;
   SitePath line = tool.points;
-  const bool done = tool.doing == Doing::measure && line.size() == 2;
+  const bool done = (tool.doing == Doing::measure || tool.doing == Doing::fit) && line.size() == 2;
   if (!done && input.pointer.over_plan) line.push_back(input.pointer.snapped.at);
   std::vector<ImVec2> points;
   for (const SitePoint point : line) points.push_back(on_screen(input.view, point));
   list.AddPolyline(points.data(), static_cast<int>(points.size()), packed(palette::reach), ImDrawFlags_None, input.look.px(2));
   for (const ImVec2 at : points) list.AddCircleFilled(at, input.look.px(3.2), packed(palette::reach));
+  if (tool.doing == Doing::fit) name_points(input, tool.points, list);
   for (std::size_t i = 0; i + 1 < line.size(); ++i) draw_length(input, line[i], line[i + 1], list);
 }
 
@@ -112,6 +122,10 @@ ImVec2 on_screen(const session::View& view, SitePoint point) {
 }
 
 void draw_selection(const OverlayInput& input, ImDrawList& list) {
+  if (const auto edge = session::selected_lot_edge(input.session)) {
+    const auto [from, to] = session::lot_edge(input.session.site().lot, *edge);
+    list.AddLine(on_screen(input.view, from), on_screen(input.view, to), packed(palette::reach), input.look.px(3));
+  }
   for (const ItemId id : input.session.selection) {
     if (const Item* item = find(input.session.site(), id)) outline(input, *item, list);
   }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "editor/session/lot_edits.hpp"
 #include "editor/session/pick.hpp"
 #include "geom/site/footprint.hpp"
 
@@ -18,10 +19,10 @@ ScreenPoint mouse() { return {static_cast<double>(ImGui::GetIO().MousePos.x), st
 double metres(const PointerTarget& target, double px) { return target.look.scale * px / target.view.px_per_m; }
 bool may_snap() { return !ImGui::GetIO().KeyAlt; }
 
-Snapped snap(const PointerTarget& target, SitePoint at, Selection but) {
-  if (!may_snap()) return {at, SnapTo::nothing};
+Snapped snap(const PointerTarget& target, SitePoint at, Selection but, bool to_lot = true) {
+  if (!may_snap() || target.session.tool.doing == Doing::fit) return {at, SnapTo::nothing};
   const Site& site = target.session.history.settled();
-  return snapped(site, at, {metres(target, snap_px), grid_step_m(site.units, target.view.px_per_m), std::move(but)});
+  return snapped(site, at, {metres(target, snap_px), grid_step_m(site.units, target.view.px_per_m), std::move(but), to_lot});
 }
 
 std::optional<Handle> handle_under(const PointerTarget& target, ScreenPoint at) {
@@ -48,6 +49,7 @@ void press_select(Pointer& pointer, const PointerTarget& target) {
   Session& session = target.session;
   if (const auto handle = handle_under(target, mouse())) {
     pointer.handle = *handle;
+    if (selected_lot_edge(session)) return begin(pointer, target, Dragging::lot_handle);
     pointer.item = session.selection.front();
     return begin(pointer, target, Dragging::handle);
   }
@@ -55,6 +57,8 @@ void press_select(Pointer& pointer, const PointerTarget& target) {
   const ItemId under = pick(session.site(), to_site(target.view, mouse()), metres(target, pick_px));
   const bool was_selected = std::ranges::find(session.selection, under) != session.selection.end();
   if (!under || adding || !was_selected) select(session, under, adding);
+  const auto edge = under ? std::nullopt : pick_lot_edge(session.site().lot, to_site(target.view, mouse()), metres(target, pick_px));
+  if (edge && !adding) select_lot_edge(session, *edge);
   pointer.item = under;
   begin(pointer, target, under ? Dragging::items : Dragging::box);
 }
@@ -100,6 +104,12 @@ void drag_handle(Pointer& pointer, const PointerTarget& target) {
   target.session.history.propose(yardwright::apply(site, PutItem{std::move(other)}));
 }
 
+void drag_lot_handle(Pointer& pointer, const PointerTarget& target) {
+  const Site& site = target.session.history.settled();
+  pointer.snapped = snap(target, to_site(target.view, mouse()), {}, false);
+  target.session.history.propose(yardwright::apply(site, SetLot{dragged(site.lot, pointer.handle, pointer.snapped.at)}));
+}
+
 void drag(Pointer& pointer, const PointerTarget& target) {
   const ImVec2 by = ImGui::GetIO().MouseDelta;
   if (pointer.dragging == Dragging::view) {
@@ -110,6 +120,7 @@ void drag(Pointer& pointer, const PointerTarget& target) {
   if (!pointer.has_moved) return;
   if (pointer.dragging == Dragging::items) drag_items(pointer, target);
   if (pointer.dragging == Dragging::handle) drag_handle(pointer, target);
+  if (pointer.dragging == Dragging::lot_handle) drag_lot_handle(pointer, target);
 }
 
 void release(Pointer& pointer, const PointerTarget& target) {
@@ -132,6 +143,8 @@ bool any_button_down() {
 }  // namespace
 
 std::vector<Handle> shown_handles(const Session& session, const View& view, const look::Look& look) {
+  if (session.tool.doing != Doing::select) return {};
+  if (selected_lot_edge(session)) return lot_handles(session.site().lot);
   const Item* item = lone_selected(session);
   if (item == nullptr) return {};
   return handles_of(item->thing, static_cast<double>(look.px(handle_arm_px)) / view.px_per_m);

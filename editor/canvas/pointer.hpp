@@ -11,7 +11,7 @@
 
 namespace yardwright::canvas {
 
-enum class Dragging : std::uint8_t { nothing, view, items, handle, box };
+enum class Dragging : std::uint8_t { nothing, view, items, handle, lot_handle, box };
 
 struct Pointer {
   Dragging dragging = Dragging::nothing;
@@ -36,7 +36,7 @@ void point(Pointer& pointer, const PointerTarget& target, bool hovered);
 /// Escape while something is dragged: it goes back to where it was.
 void drop_drag(Pointer& pointer, session::Session& session);
 
-/// The handles of the lone selected item, as they are drawn and grabbed.
+/// The handles of the lone selected item, or of the lot where an edge of it is selected, as they are drawn and grabbed.
 std::vector<session::Handle> shown_handles(const session::Session& session, const session::View& view, const look::Look& look);
 
 }  // namespace yardwright::canvas

@@ -16,11 +16,11 @@ namespace fs = std::filesystem;
 constexpr const char* dialog_name = "dialog";
 
 struct Entries {
-  std::vector<std::string> folders, yards;
+  std::vector<std::string> folders, files;
 };
 
 /// What cannot be read is left out: a folder without permission is an empty one here.
-Entries entries_of(const fs::path& folder) {
+Entries entries_of(const fs::path& folder, bool (*shows)(const fs::path&)) {
   Entries entries;
   std::error_code failed;
   for (fs::directory_iterator at{folder, fs::directory_options::skip_permission_denied, failed}, end; !failed && at != end; at.increment(failed)) {
@@ -28,10 +28,10 @@ Entries entries_of(const fs::path& folder) {
     std::error_code none;
     if (name.starts_with('.')) continue;
     if (at->is_directory(none)) entries.folders.push_back(name);
-    else if (at->path().extension() == ".yard") entries.yards.push_back(name);
+    else if (shows(at->path())) entries.files.push_back(name);
   }
   std::ranges::sort(entries.folders);
-  std::ranges::sort(entries.yards);
+  std::ranges::sort(entries.files);
   return entries;
 }
 
@@ -75,17 +75,17 @@ void show_problem(const look::Look& look, const std::string& problem) {
 bool enter_pressed() { return ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Enter), false); }
 bool escape_pressed() { return ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape), false); }
 
-Clicked folder_list(const look::Look& look, fs::path& folder, std::string& name) {
+Clicked folder_list(const look::Look& look, fs::path& folder, std::string& name, bool (*shows)(const fs::path&)) {
   words(folder.string(), look.letters.small, palette::quiet_ink, true);
   Clicked clicked = Clicked::nothing;
   ImGui::PushStyleColor(ImGuiCol_ChildBg, look::unpacked(palette::white));
   ImGui::BeginChild("files", {0, look.px(240)}, true);
-  const Entries entries = entries_of(folder);
+  const Entries entries = entries_of(folder, shows);
   if (folder.has_parent_path() && row("↑  the folder above")) folder = folder.parent_path();
   for (const std::string& one : entries.folders) {
     if (row(one + " /")) folder /= one;
   }
-  for (const std::string& one : entries.yards) {
+  for (const std::string& one : entries.files) {
     if (!row(one, one == name)) continue;
     name = one;
     clicked = ImGui::IsMouseDoubleClicked(ImGuiMouseButton_Left) ? Clicked::twice : Clicked::once;

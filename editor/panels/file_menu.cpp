@@ -34,6 +34,9 @@ void show_file_menu(const Workspace& work) {
   entry(work, "Open ...", "Ctrl+O", FileWish::open);
   entry(work, "Save", "Ctrl+S", FileWish::save);
   entry(work, "Save as ...", "Ctrl+Shift+S", FileWish::save_as);
+  ImGui::Separator();
+  entry(work, "Lay a picture under ...", nullptr, FileWish::picture);
+  entry(work, "Bring in levels ...", nullptr, FileWish::ground);
   recent_entries(work);
   ImGui::EndPopup();
 }

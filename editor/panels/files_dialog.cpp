@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "editor/panels/dialog_parts.hpp"
+#include "editor/panels/import_dialog.hpp"
 #include "editor/panels/widgets.hpp"
 #include "editor/session/files.hpp"
 #include "geom/units/text.hpp"
@@ -13,15 +14,10 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string told(const Problems& problems) {
-  std::string text;
-  for (const Problem& problem : problems) text += (text.empty() ? "" : "\n") + sentence(problem);
-  return text;
-}
-
 /// The window goes on with another yard and keeps what is being asked.
 void go_on_with(const Workspace& work, session::Session next) {
   next.question = work.session.question;
+  next.history.follow(work.session.history);
   work.session = std::move(next);
 }
 
@@ -55,7 +51,7 @@ void begin(const Workspace& work, FilesDialog& dialog, Asking asking) {
     dialog.folder = work.session.file ? fs::absolute(*work.session.file).parent_path() : fs::current_path(none);
   }
   if (asking == Asking::save_as) dialog.name = work.session.file ? work.session.file->filename().string() : title_of(work.session) + ".yard";
-  if (asking == Asking::open) dialog.name.clear();
+  if (asking == Asking::open || asking == Asking::picture || asking == Asking::ground) dialog.name.clear();
 }
 
 bool loses_work(FileWish wish) { return wish == FileWish::new_yard || wish == FileWish::open || wish == FileWish::quit; }
@@ -71,6 +67,13 @@ void grant(const Workspace& work, FilesDialog& dialog, FileWish wish) {
       if (!work.session.file) return begin(work, dialog, Asking::save_as);
       return save_to(work, dialog, *work.session.file);
     case FileWish::save_as: return begin(work, dialog, Asking::save_as);
+    case FileWish::picture:
+      if (work.session.file) return begin(work, dialog, Asking::picture);
+      begin(work, dialog, Asking::save_as);
+      dialog.then = FileWish::picture;
+      dialog.problem = "A picture is kept beside the yard: save the yard first.";
+      return;
+    case FileWish::ground: return begin(work, dialog, Asking::ground);
     case FileWish::quit: dialog.ends = true; return;
     case FileWish::nothing: return;
   }
@@ -128,10 +131,12 @@ void ask_new_lot(const Workspace& work, FilesDialog& dialog) {
   if (pill("go back", work.look) || escape_pressed()) dialog.asking = Asking::nothing;
 }
 
+bool is_yard_name(const fs::path& file) { return file.extension() == ".yard"; }
+
 void ask_file(const Workspace& work, FilesDialog& dialog) {
   const bool saves = dialog.asking == Asking::save_as;
   words(saves ? "Save the yard as" : "Open a yard", work.look.letters.title, palette::ink);
-  const auto clicked = folder_list(work.look, dialog.folder, dialog.name);
+  const auto clicked = folder_list(work.look, dialog.folder, dialog.name, is_yard_name);
   labelled_text(work.look, "name", dialog.name, ImGui::IsWindowAppearing());
   show_problem(work.look, dialog.problem);
   ImGui::Dummy({0, work.look.px(4)});
@@ -149,12 +154,20 @@ void ask_file(const Workspace& work, FilesDialog& dialog) {
 
 }  // namespace
 
+std::string told(const Problems& problems) {
+  std::string text;
+  for (const Problem& problem : problems) text += (text.empty() ? "" : "\n") + sentence(problem);
+  return text;
+}
+
 void do_files(const Workspace& work, FilesDialog& dialog) {
   if (work.state.wish != FileWish::nothing) take_wish(work, dialog);
   if (dialog.asking == Asking::nothing) return;
   begin_dialog(work.look);
   if (dialog.asking == Asking::unsaved) ask_unsaved(work, dialog);
   else if (dialog.asking == Asking::new_lot) ask_new_lot(work, dialog);
+  else if (dialog.asking == Asking::picture) ask_picture(work, dialog);
+  else if (dialog.asking == Asking::ground) ask_ground(work, dialog);
   else ask_file(work, dialog);
   end_dialog(dialog.asking == Asking::nothing);
 }

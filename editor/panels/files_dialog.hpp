@@ -5,10 +5,11 @@
 #include <filesystem>
 
 #include "editor/panels/workspace.hpp"
+#include "editor/session/imports.hpp"
 
 namespace yardwright::panels {
 
-enum class Asking : std::uint8_t { nothing, unsaved, new_lot, open, save_as };
+enum class Asking : std::uint8_t { nothing, unsaved, new_lot, open, save_as, picture, ground };
 
 struct FilesDialog {
   Asking asking = Asking::nothing;
@@ -16,9 +17,14 @@ struct FilesDialog {
   std::filesystem::path folder;
   std::string name;                   ///< typed or clicked
   std::string length = "600 ft", width = "500 ft";
+  session::GroundWords ground;
+  int frames_until_read = 0;
   std::string problem;
   bool ends = false;                  ///< the program may end
 };
+
+/// Problems as sentences, one a line.
+std::string told(const Problems& problems);
 
 /// Takes up a wish of the menu or the keyboard, and shows what it needs to ask.
 void do_files(const Workspace& work, FilesDialog& dialog);

@@ -1,6 +1,6 @@
 #include "editor/panels/property_card.hpp"
 
-#include "editor/panels/widgets.hpp"
+#include "editor/panels/field_row.hpp"
 
 namespace yardwright::panels {
 
@@ -8,87 +8,23 @@ namespace {
 
 using session::Choice;
 using session::FieldRow;
-using session::RowKind;
-
-std::vector<Choice> item_choices(const Site& site) {
-  std::vector<Choice> choices{{"0", "none"}};
-  for (const Item& item : site.items) choices.push_back({std::to_string(item.id.number), title_of(item)});
-  return choices;
-}
-
-std::string names_of_items(const Site& site, const std::string& numbers) {
-  std::string names, number;
-  for (const char c : numbers + " ") {
-    if (c != ' ') {
-      number += c;
-      continue;
-    }
-    const Item* item = number.empty() ? nullptr : find(site, {std::stoi(number)});
-    if (item != nullptr) names += (names.empty() ? "" : ", ") + title_of(*item);
-    number.clear();
-  }
-  return names.empty() ? "none" : names;
-}
-
-/// A list of items: a choice adds one, a button takes the last away.
-std::optional<std::string> list_field(const Workspace& work, const FieldRow& row, float width) {
-  words(names_of_items(work.session.site(), row.text), work.look.letters.small, palette::ink, true);
-  const auto added = choice_field("##add", item_choices(work.session.site()), "add a stop", width);
-  if (added && *added != "0") return row.text.empty() ? *added : row.text + " " + *added;
-  if (row.text.empty()) return std::nullopt;
-  if (pill("take the last away", work.look)) return row.text.substr(0, row.text.rfind(' ') == std::string::npos ? 0 : row.text.rfind(' '));
-  return std::nullopt;
-}
-
-std::optional<std::string> editor_of(const Workspace& work, const FieldRow& row, float width) {
-  switch (row.kind) {
-    case RowKind::number:
-    case RowKind::words: return typed_field(work.state.typing, "##typed", row.text, width);
-    case RowKind::flag:
-    case RowKind::choice: return choice_field("##choice", row.choices, row.text, width);
-    case RowKind::item: return choice_field("##item", item_choices(work.session.site()), row.text, width);
-    case RowKind::item_list: return list_field(work, row, width);
-    case RowKind::line: words(row.text, work.look.letters.small, palette::quiet_ink); break;
-  }
-  return std::nullopt;
-}
 
 void take(const Workspace& work, const Item& item, const FieldRow& row, const std::string& text) {
-  Typing& typing = work.state.typing;
   const auto thing = session::with_field(item.thing, row.key, text, work.units());
-  typing.refused_key = thing ? "" : row.key;
-  if (!thing) {
-    typing.problem = sentence(thing.error());
-    return;
-  }
+  keep_refusal(work, row.key, thing ? nullptr : &thing.error());
+  if (!thing) return;
   Item other = item;
   other.thing = *thing;
   session::perform(work.session, {PutItem{std::move(other)}});
 }
 
-void row_label(const Workspace& work, const std::string& label, const std::string& means) {
-  ImGui::AlignTextToFramePadding();
-  words(label, work.look.letters.small, palette::quiet_ink);
-  hint(means);
-  ImGui::SameLine(work.look.px(140));
-}
-
-float field_width() { return ImGui::GetContentRegionAvail().x; }
-
 void show_row(const Workspace& work, const Item& item, const FieldRow& row) {
-  ImGui::PushID(row.key.c_str());
-  row_label(work, row.label, row.means);
-  ImGui::BeginGroup();
-  const auto typed = editor_of(work, row, field_width());
-  ImGui::EndGroup();
-  if (work.state.typing.refused_key == row.key) words(work.state.typing.problem, work.look.letters.small, palette::fail, true);
-  ImGui::PopID();
-  if (typed) take(work, item, row, *typed);
+  if (const auto typed = field_row(work, row)) take(work, item, row, *typed);
 }
 
 void show_name(const Workspace& work, const Item& item) {
   row_label(work, "name", "how it is called on the plan");
-  if (const auto typed = typed_field(work.state.typing, "##item name", item.name, field_width())) {
+  if (const auto typed = typed_field(work.state.typing, "##item name", item.name, room_for_field())) {
     Item other = item;
     other.name = *typed;
     session::perform(work.session, {PutItem{std::move(other)}});
@@ -104,11 +40,11 @@ void show_phase(const Workspace& work, const Item& item) {
   }
   Item other = item;
   row_label(work, "built in", "the phase in which it is built");
-  if (const auto chosen = choice_field("##built", choices, std::to_string(item.phase), field_width())) other.phase = std::stoi(*chosen);
+  if (const auto chosen = choice_field("##built", choices, std::to_string(item.phase), room_for_field())) other.phase = std::stoi(*chosen);
   if (phases.size() > 1) {
     row_label(work, "taken away in", "the phase in which it goes");
     const std::string now = item.gone_in ? std::to_string(*item.gone_in) : "";
-    const auto chosen = choice_field("##gone", gone, now, field_width());
+    const auto chosen = choice_field("##gone", gone, now, room_for_field());
     if (chosen) other.gone_in = chosen->empty() ? std::nullopt : std::optional{std::stoi(*chosen)};
   }
   if (!(other == item)) session::perform(work.session, {PutItem{std::move(other)}});
@@ -125,7 +61,7 @@ void show_selection_actions(const Workspace& work) {
   if (pill("remove", work.look)) session::remove_selected(work.session);
   hint("Delete");
   ImGui::SameLine();
-  if (pill("done", work.look)) work.session.selection.clear();
+  if (pill("done", work.look)) session::select_nothing(work.session);
   hint("Escape");
 }
 
@@ -135,6 +71,7 @@ void show_property_card(const Workspace& work, const Item& shown) {
   words(std::string{kind_label(item.thing)}, work.look.letters.small, palette::quiet_ink);
   ImGui::PushID(item.id.number);
   show_selection_actions(work);
+  if (as<Picture>(item) != nullptr && pill("fit it by two points", work.look, true)) session::take_tool(work.session, session::fit_tool(item.id));
   ImGui::Dummy({0, work.look.px(2)});
   show_name(work, item);
   show_phase(work, item);

@@ -7,6 +7,7 @@
 #include "editor/panels/question_words.hpp"
 #include "editor/panels/settings.hpp"
 #include "editor/panels/widgets.hpp"
+#include "editor/panels/yard_card.hpp"
 
 namespace yardwright::panels {
 
@@ -16,6 +17,8 @@ void show_question(const Workspace& work) {
   const Question question = work.session.question;
   const auto& letters = work.look.letters;
   words(std::string{name_of(question)}, letters.title, palette::ink);
+  if (pill_at_right("yard", work.look)) work.state.shows_yard = true;
+  hint("Title block, lot, phases, storm, ground and pictures.");
   words(std::string{asks(question)}, letters.small, palette::quiet_ink, true);
   ImGui::Dummy({0, work.look.px(4)});
   const Findings& findings = findings_of(work.answers, question);
@@ -45,8 +48,12 @@ void show_several(const Workspace& work) {
 void show_right_side(const Workspace& work, const canvas::Rect& place) {
   begin_panel("right", place, palette::card, true);
   const Item* item = session::lone_selected(work.session);
-  if (item != nullptr) show_selected(work, *item);
+  const auto edge = session::selected_lot_edge(work.session);
+  if (work.session.tool.doing == session::Doing::fit) show_fit_card(work);
+  else if (item != nullptr) show_selected(work, *item);
+  else if (edge) show_lot_edge_card(work, *edge);
   else if (work.session.selection.size() > 1) show_several(work);
+  else if (work.state.shows_yard) show_yard_card(work);
   else show_question(work);
   ImGui::Dummy({0, work.look.px(10)});
   words("Planning aid. Local code, the utility and licensed engineers decide.", work.look.letters.small, palette::quiet_ink, true);

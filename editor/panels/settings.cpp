@@ -2,28 +2,42 @@
 
 #include <algorithm>
 
+#include "editor/panels/field_row.hpp"
 #include "editor/panels/question_words.hpp"
-#include "editor/panels/widgets.hpp"
+#include "editor/panels/yard_card.hpp"
 #include "geom/units/text.hpp"
 
 namespace yardwright::panels {
 
 namespace {
 
-bool is_own(const Workspace& work, const Rule& rule) {
+const RuleOverride* own_of(const Workspace& work, const Rule& rule) {
   const auto& own = work.session.site().rule_overrides;
-  return std::ranges::find(own, rule.id, &RuleOverride::rule) != own.end();
+  const auto found = std::ranges::find(own, rule.id, &RuleOverride::rule);
+  return found == own.end() ? nullptr : &*found;
+}
+
+/// Why the yard has its own value, and on what basis.
+void show_reason(const Workspace& work, RuleOverride own) {
+  session::FieldRow basis{own.rule + ".basis", "", "its basis", "what the value rests on", session::RowKind::choice, {}, {}};
+  const auto names = names_of(own.basis);
+  for (const std::string_view name : names) basis.choices.push_back({std::string{name}, session::spoken(name)});
+  basis.text = names[static_cast<std::size_t>(own.basis)];
+  const session::FieldRow reason{own.rule + ".reason", "", "its reason", "why this yard has its own value", session::RowKind::words, own.reason, {}};
+  const RuleOverride before = own;
+  if (const auto chosen = field_row(work, basis)) own.basis = static_cast<Basis>(std::ranges::find(names, *chosen) - names.begin());
+  if (const auto typed = field_row(work, reason)) own.reason = *typed;
+  if (!(own == before)) session::perform(work.session, {SetRule{std::move(own)}});
 }
 
 void take(const Workspace& work, const Rule& rule, const std::string& text) {
-  Typing& typing = work.state.typing;
   const auto value = parse_quantity(text, rule.quantity, work.units());
-  typing.refused_key = value ? "" : rule.id;
-  if (!value) {
-    typing.problem = value.error().what + "; " + value.error().mend;
-    return;
-  }
-  session::perform(work.session, {SetRule{{rule.id, *value, Basis::local, "set for this yard"}}});
+  keep_refusal(work, rule.id, value ? nullptr : &value.error());
+  if (!value) return;
+  const RuleOverride* before = own_of(work, rule);
+  RuleOverride own = before != nullptr ? *before : RuleOverride{rule.id, 0, Basis::local, "set for this yard"};
+  own.value = *value;
+  session::perform(work.session, {SetRule{std::move(own)}});
 }
 
 void show_rule(const Workspace& work, const Rule& rule) {
@@ -42,8 +56,10 @@ void show_rule(const Workspace& work, const Rule& rule) {
   ImGui::SameLine(field_at);
   if (const auto typed = typed_field(work.state.typing, "##value", exact_text_of(rule.value, rule.quantity, work.units()), field)) take(work, rule, *typed);
   ImGui::SameLine(right - look.px(86));
-  if (is_own(work, rule)) {
-    if (pill("own ×", look)) session::perform(work.session, {ClearRule{rule.id}});
+  const RuleOverride* own = own_of(work, rule);
+  bool clears = false;
+  if (own != nullptr) {
+    clears = pill("own ×", look);
     hint("Set for this yard. Click to go back to the rule book.");
   } else {
     words(std::string{words_for(rule.basis)}, look.letters.small, palette::quiet_ink, true);
@@ -51,6 +67,8 @@ void show_rule(const Workspace& work, const Rule& rule) {
   }
   ImGui::SetCursorPosX(left);
   if (work.state.typing.refused_key == rule.id) words(work.state.typing.problem, look.letters.small, palette::fail, true);
+  if (own != nullptr) show_reason(work, *own);
+  if (clears) session::perform(work.session, {ClearRule{rule.id}});
   ImGui::PopID();
 }
 
@@ -63,6 +81,7 @@ void show_settings(const Workspace& work, Question question) {
   ImGui::Separator();
   ImGui::Dummy({0, work.look.px(2)});
   words("Settings of this question", work.look.letters.strong, palette::ink);
+  if (question == Question::drain) show_storm(work);
   bool any = false;
   for (const Rule& rule : book.rules()) {
     if (!rule.id.starts_with(front)) continue;

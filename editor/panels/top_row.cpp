@@ -47,7 +47,8 @@ void show_chip(const Workspace& work, Question question, Telling telling, ImVec2
   ImGui::PushID(static_cast<int>(question));
   if (ImGui::InvisibleButton("chip", size)) {
     work.session.question = question;
-    work.session.selection.clear();
+    session::select_nothing(work.session);
+    work.state.shows_yard = false;
   }
   hint(std::string{asks(question)});
   ImGui::PopID();

@@ -57,10 +57,19 @@ void word_below(ImDrawList& list, ImVec2 middle, const std::string& word, float 
   line(word.substr(blank + 1), size * 0.75F);
 }
 
+std::string what_it_does(const Entry& entry, bool is_picture) {
+  if (is_picture) return "Lay a picture of the yard under the plan, to trace from.";
+  return entry.tool.doing == session::Doing::select ? "Pick, move and change what is on the plan." : instruction(entry.tool);
+}
+
 void show_entry(const Workspace& work, const Entry& entry, ImVec2 at, ImVec2 size) {
   ImGui::SetCursorScreenPos(at);
-  if (ImGui::InvisibleButton(entry.word.c_str(), size)) session::take_tool(work.session, entry.tool);
-  hint(entry.tool.doing == session::Doing::select ? "Pick, move and change what is on the plan." : instruction(entry.tool));
+  const bool is_picture = entry.tool.thing && std::holds_alternative<Picture>(*entry.tool.thing);
+  if (ImGui::InvisibleButton(entry.word.c_str(), size)) {
+    if (is_picture) work.state.wish = FileWish::picture;
+    else session::take_tool(work.session, entry.tool);
+  }
+  hint(what_it_does(entry, is_picture));
   ImDrawList& list = *ImGui::GetWindowDrawList();
   const bool held = in_hand(work.session.tool, entry);
   const ImVec2 low{at.x + work.look.px(2), at.y + work.look.px(1)}, high{at.x + size.x - work.look.px(2), at.y + size.y - work.look.px(1)};

@@ -55,6 +55,11 @@ bool pill(const std::string& text, const look::Look& look, bool strong) {
   return pressed;
 }
 
+bool pill_at_right(const std::string& text, const look::Look& look) {
+  ImGui::SameLine(ImGui::GetWindowContentRegionMax().x - pill_width(text, look));
+  return pill(text, look);
+}
+
 void same_line_if_room(float width, const look::Look& look) {
   const float right = ImGui::GetWindowPos().x + ImGui::GetWindowContentRegionMax().x;
   if (ImGui::GetItemRectMax().x + look.px(6) + width <= right) ImGui::SameLine(0, look.px(6));

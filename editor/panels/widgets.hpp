@@ -24,6 +24,8 @@ float width_of(const std::string& text, ImFont* font);
 bool pill(const std::string& text, const look::Look& look, bool strong = false);
 /// The same line if it still fits, else the next.
 void same_line_if_room(float width, const look::Look& look);
+/// On the line of what stands before it, at the panel's right edge.
+bool pill_at_right(const std::string& text, const look::Look& look);
 float pill_width(const std::string& text, const look::Look& look);
 
 /// Marks in millimetres drawn around a place, `factor` times as large.

@@ -20,11 +20,12 @@ struct Typing {
 };
 
 /// What was asked of the file menu, for the files dialog to do.
-enum class FileWish : std::uint8_t { nothing, new_yard, open, save, save_as, quit };
+enum class FileWish : std::uint8_t { nothing, new_yard, open, save, save_as, picture, ground, quit };
 
 struct PanelState {
   Typing typing;
   std::string explained_finding;  ///< whose "why" is open
+  bool shows_yard = false;        ///< the yard's own card in the place of the question's
   FileWish wish = FileWish::nothing;
   std::filesystem::path wished_file;  ///< to open, where it was chosen from the recent ones
 };

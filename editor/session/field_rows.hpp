@@ -37,6 +37,9 @@ struct FieldRow {
   std::vector<Choice> choices;
 };
 
+/// "own-field" as people say it: "own field".
+std::string spoken(std::string_view key);
+
 std::vector<FieldRow> field_rows(const Thing& thing, UnitSystem units, const Catalogs& catalogs);
 
 /// The thing with one field typed anew; a Problem whose `where` is the field's label where the text cannot be taken.

@@ -6,6 +6,7 @@
 #include <cstdlib>
 #include <fstream>
 
+#include "editor/session/pictures.hpp"
 #include "geom/io/site_file.hpp"
 
 namespace yardwright::session {
@@ -73,6 +74,11 @@ Session new_yard(Site site, const fs::path& state) {
 
 tl::expected<void, Problems> save_yard(Session& session, const fs::path& file, const fs::path& state) {
   session.history.keep_proposal();
+  if (session.file && *session.file != file) {
+    auto moved = with_pictures_beside(session.history.settled(), *session.file, file);
+    if (!moved) return tl::unexpected{moved.error()};
+    session.history.add_step(std::move(*moved));
+  }
   if (auto saved = save_site(session.history.settled(), file); !saved) return saved;
   forget_autosave(session, state);
   session.saved = session.history.settled();

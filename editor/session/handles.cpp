@@ -14,6 +14,7 @@ struct Sides {
   Bearing* facing = nullptr;
   double* length_m = nullptr;
   double* width_m = nullptr;
+  double kept_length_m = 2;  ///< where the length follows from something else
 };
 
 template <class Kind>
@@ -33,14 +34,16 @@ Sides sides_of(Kind& kind) {
 }
 
 Sides sides_of(Thing& thing) {
-  return std::visit([](auto& kind) { return sides_of(kind); }, thing);
+  Sides sides = std::visit([](auto& kind) { return sides_of(kind); }, thing);
+  if (const Picture* picture = std::get_if<Picture>(&thing)) sides.kept_length_m = height_m(*picture);
+  return sides;
 }
 
-double half(const double* size_m) { return size_m == nullptr ? 1.0 : *size_m / 2; }
+double half(const double* size_m, double kept_m = 2) { return size_m == nullptr ? kept_m / 2 : *size_m / 2; }
 
 void add_box_handles(std::vector<Handle>& handles, const Sides& sides, double arm_m) {
   const SiteVector ahead = direction(*sides.facing), right = right_of(ahead);
-  const double half_length = half(sides.length_m), half_width = half(sides.width_m);
+  const double half_length = half(sides.length_m, sides.kept_length_m), half_width = half(sides.width_m);
   for (const int side : {0, 1}) {
     const double sign = side == 0 ? 1 : -1;
     if (sides.length_m != nullptr) handles.push_back({Grip::length_side, *sides.at + ahead * (sign * half_length), side});

@@ -21,6 +21,9 @@ class History {
   /// Grows whenever shown() changes.
   std::uint64_t revision() const { return revision_; }
 
+  /// Takes the place of another history: its revisions go on from there, so that no two sites share one.
+  void follow(const History& before) { revision_ += before.revision_; }
+
   void propose(Site site);
   void drop_proposal();
   /// The proposal becomes a step, unless it is the same as before it.

@@ -54,6 +54,14 @@ std::optional<Candidate> ground_candidate(const Item& item, SitePoint point, dou
   return Candidate{rank, covered_m2(outline), item.id};
 }
 
+/// Taken by its edge alone, so that what is traced over it can be clicked and boxed.
+std::optional<Candidate> picture_candidate(const Picture& picture, ItemId id, SitePoint point, double radius_m) {
+  SitePath edge = rectangle({picture.at, picture.facing}, height_m(picture), picture.width_m).outer;
+  edge.push_back(edge.front());
+  if (nearest_on_path(edge, point).distance_m > radius_m) return std::nullopt;
+  return Candidate{Rank::picture, picture.width_m, id};
+}
+
 std::optional<Candidate> candidate(const Site& site, const Item& item, SitePoint point, double radius_m) {
   if (const Spout* spout = as<Spout>(item)) {
     const auto line = spout_line(site, *spout);
@@ -63,7 +71,7 @@ std::optional<Candidate> candidate(const Site& site, const Item& item, SitePoint
   if (const auto hole = pit_hole(item.thing)) return solid_candidate(item, *hole, point, radius_m);
   if (is_ribbon(item.thing)) return ground_candidate(item, point, radius_m, Rank::ribbon);
   if (is_area(item.thing)) return ground_candidate(item, point, radius_m, Rank::area);
-  if (as<Picture>(item) != nullptr) return ground_candidate(item, point, 0, Rank::picture);
+  if (const Picture* picture = as<Picture>(item)) return picture_candidate(*picture, item.id, point, radius_m);
   if (const SitePath* path = path_of(item.thing)) return line_candidate(item, *path, point, radius_m);
   return solid_candidate(item, extent(item.thing), point, radius_m);
 }

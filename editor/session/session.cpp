@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "geom/site/footprint.hpp"
+#include "geom/site/picture_fit.hpp"
 
 namespace yardwright::session {
 
@@ -22,6 +23,32 @@ SiteVector beside(const Site& site, const Selection& selection) {
   return {width_m + copy_gap_m, 0};
 }
 
+/// The picture that the fit tool holds.
+std::optional<Picture> picture_in_hand(const Session& session) {
+  const Item* item = session.tool.doing == Doing::fit ? find(session.site(), session.tool.from) : nullptr;
+  const Picture* picture = item != nullptr ? as<Picture>(*item) : nullptr;
+  return picture != nullptr ? std::optional{*picture} : std::nullopt;
+}
+
+/// Points clicked in a picture stay on it while it moves.
+void carry_points(Session& session, const Picture& before) {
+  const auto after = picture_in_hand(session);
+  if (!after) {
+    session.tool = {};
+    return;
+  }
+  for (SitePoint& point : session.tool.points) point = carried(point, before, *after);
+}
+
+/// What every change of the site has to keep whole.
+template <class Change>
+void change(Session& session, Change apply_it) {
+  const auto before = picture_in_hand(session);
+  apply_it();
+  session.selection = still_there(session.site(), session.selection);
+  if (before) carry_points(session, *before);
+}
+
 }  // namespace
 
 Session session_of(Site site, std::optional<std::filesystem::path> file) {
@@ -36,18 +63,15 @@ Session session_of(Site site, std::optional<std::filesystem::path> file) {
 
 void perform(Session& session, const Edits& edits) {
   if (edits.empty()) return;
-  session.history.add_step(yardwright::apply(session.history.settled(), edits));
-  session.selection = still_there(session.site(), session.selection);
+  change(session, [&] { session.history.add_step(yardwright::apply(session.history.settled(), edits)); });
 }
 
 void undo(Session& session) {
-  session.history.undo();
-  session.selection = still_there(session.site(), session.selection);
+  change(session, [&] { session.history.undo(); });
 }
 
 void redo(Session& session) {
-  session.history.redo();
-  session.selection = still_there(session.site(), session.selection);
+  change(session, [&] { session.history.redo(); });
 }
 
 void step_tool(Session& session, const ToolStep& step) {
@@ -60,7 +84,7 @@ void step_tool(Session& session, const ToolStep& step) {
 void take_tool(Session& session, Tool tool) {
   session.tool = std::move(tool);
   session.notice.clear();
-  if (session.tool.doing != Doing::select) session.selection.clear();
+  if (session.tool.doing != Doing::select) select_nothing(session);
 }
 
 void remove_selected(Session& session) { perform(session, removed(session.selection)); }
@@ -81,11 +105,12 @@ void turn_selected(Session& session, Angle clockwise) {
 }
 
 void select_everything(Session& session) {
-  session.selection.clear();
+  select_nothing(session);
   for (const Item& item : session.site().items) session.selection.push_back(item.id);
 }
 
 void select(Session& session, ItemId id, bool adding) {
+  session.lot_edge.reset();
   if (!adding) {
     session.selection = id ? Selection{id} : Selection{};
     return;
@@ -94,6 +119,21 @@ void select(Session& session, ItemId id, bool adding) {
   const auto found = std::ranges::find(session.selection, id);
   if (found == session.selection.end()) session.selection.push_back(id);
   else session.selection.erase(found);
+}
+
+void select_nothing(Session& session) {
+  session.selection.clear();
+  session.lot_edge.reset();
+}
+
+void select_lot_edge(Session& session, int edge) {
+  session.selection.clear();
+  session.lot_edge = edge;
+}
+
+std::optional<int> selected_lot_edge(const Session& session) {
+  const bool is_there = session.lot_edge && *session.lot_edge < static_cast<int>(session.site().lot.corners.size());
+  return is_there ? session.lot_edge : std::nullopt;
 }
 
 const Item* lone_selected(const Session& session) {

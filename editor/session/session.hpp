@@ -17,6 +17,7 @@ struct Session {
   Site saved;                               ///< as it is in the file
   std::optional<std::filesystem::path> file;
   Selection selection;
+  std::optional<int> lot_edge;              ///< the edge of the lot that is selected, by its first corner
   Tool tool;
   Question question = Question::reach;
   int phase = 0;                            ///< the questions are asked as of this phase
@@ -45,6 +46,12 @@ void turn_selected(Session& session, Angle clockwise);
 void select_everything(Session& session);
 /// Selects, or takes out of the selection again where `adding` and it was in.
 void select(Session& session, ItemId id, bool adding = false);
+
+/// Nothing is selected, neither an item nor an edge of the lot.
+void select_nothing(Session& session);
+void select_lot_edge(Session& session, int edge);
+/// The selected edge where the lot still has it.
+std::optional<int> selected_lot_edge(const Session& session);
 
 /// The one selected item, or null.
 const Item* lone_selected(const Session& session);

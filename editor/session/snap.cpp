@@ -28,21 +28,21 @@ struct NearestPoint {
 
 /// Shows `use` every line of the site: the lot's edges and every item's path.
 template <class Use>
-void for_each_line(const Site& site, const std::vector<ItemId>& but, Use use) {
-  if (!site.lot.corners.empty()) {
+void for_each_line(const Site& site, const SnapOptions& options, Use use) {
+  if (options.to_lot && !site.lot.corners.empty()) {
     SitePath ring = site.lot.corners;
     ring.push_back(ring.front());
     use(ring);
   }
   for (const Item& item : site.items) {
     const SitePath* path = path_of(item.thing);
-    if (path != nullptr && !path->empty() && std::ranges::find(but, item.id) == but.end()) use(*path);
+    if (path != nullptr && !path->empty() && std::ranges::find(options.but, item.id) == options.but.end()) use(*path);
   }
 }
 
 std::optional<SitePoint> nearest_corner(const Site& site, SitePoint point, const SnapOptions& options) {
   NearestPoint nearest{point, options.radius_m, {}};
-  for_each_line(site, options.but, [&](const SitePath& line) {
+  for_each_line(site, options, [&](const SitePath& line) {
     for (const SitePoint corner : line) nearest.consider(corner);
   });
   return nearest.found;
@@ -51,7 +51,7 @@ std::optional<SitePoint> nearest_corner(const Site& site, SitePoint point, const
 std::optional<SitePoint> nearest_centre(const Site& site, SitePoint point, const SnapOptions& options) {
   NearestPoint nearest{point, options.radius_m, {}};
   for (const Item& item : site.items) {
-    if (as<Spout>(item) != nullptr || path_of(item.thing) != nullptr) continue;
+    if (as<Spout>(item) != nullptr || as<Picture>(item) != nullptr || path_of(item.thing) != nullptr) continue;
     if (std::ranges::find(options.but, item.id) == options.but.end()) nearest.consider(place_of(item.thing));
   }
   return nearest.found;
@@ -59,7 +59,7 @@ std::optional<SitePoint> nearest_centre(const Site& site, SitePoint point, const
 
 std::optional<SitePoint> nearest_line(const Site& site, SitePoint point, const SnapOptions& options) {
   NearestPoint nearest{point, options.radius_m / 2, {}};
-  for_each_line(site, options.but, [&](const SitePath& line) {
+  for_each_line(site, options, [&](const SitePath& line) {
     if (line.size() > 1) nearest.consider(nearest_on_path(line, point).point);
   });
   return nearest.found;

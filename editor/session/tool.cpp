@@ -98,7 +98,13 @@ std::size_t least_points(const Tool& tool) {
   return 2;
 }
 
-bool ends_by_itself(const Tool& tool) { return tool.doing == Doing::measure && tool.points.size() == 2; }
+bool takes_two(const Tool& tool) { return tool.doing == Doing::measure || tool.doing == Doing::fit; }
+bool has_both(const Tool& tool) { return takes_two(tool) && tool.points.size() == 2; }
+
+Tool without_points(Tool tool) {
+  tool.points.clear();
+  return tool;
+}
 
 }  // namespace
 
@@ -110,6 +116,7 @@ Tool tool_for(Thing thing) {
 
 Tool lot_tool() { return {Doing::lot, {}, {}, {}}; }
 Tool measure_tool() { return {Doing::measure, Thing{Dimension{}}, {}, {}}; }
+Tool fit_tool(ItemId picture) { return {Doing::fit, {}, {}, picture}; }
 
 ToolStep clicked(const Tool& tool, const Site& site, const Click& click) {
   switch (tool.doing) {
@@ -118,13 +125,15 @@ ToolStep clicked(const Tool& tool, const Site& site, const Click& click) {
     case Doing::join: return joined(tool, site, click.on);
     case Doing::draw:
     case Doing::lot: return with_point(tool, click.at);
-    case Doing::measure: break;
+    case Doing::measure:
+    case Doing::fit: break;
   }
-  // A third click measures anew.
-  return with_point(ends_by_itself(tool) ? measure_tool() : tool, click.at);
+  // A third click begins anew.
+  return with_point(has_both(tool) ? without_points(tool) : tool, click.at);
 }
 
 ToolStep finished(const Tool& tool, const Site& site) {
+  if (tool.doing == Doing::fit) return {{}, {}, {tool.from}, ""};
   if (tool.points.size() < least_points(tool) || tool.doing == Doing::join) {
     return unused(tool, tool.points.empty() ? "" : fmt::format("At least {} points are needed.", least_points(tool)));
   }
@@ -138,9 +147,8 @@ ToolStep finished(const Tool& tool, const Site& site) {
 
 Tool cancelled(const Tool& tool) {
   if (tool.points.empty()) return {};
-  Tool next = tool;
-  next.points.clear();
-  next.from = {};
+  Tool next = without_points(tool);
+  if (tool.doing != Doing::fit) next.from = {};
   return next;
 }
 
@@ -151,7 +159,10 @@ std::string instruction(const Tool& tool) {
     case Doing::join: return tool.from ? "Click what the spout fills." : "Click the leg that the spout comes from.";
     case Doing::draw: return fmt::format("Click along the {}; Enter or a double-click ends it.", kind_label(*tool.thing));
     case Doing::lot: return "Click the lot's corners; Enter or a double-click closes it.";
-    case Doing::measure: return ends_by_itself(tool) ? "Enter keeps it on the plan; click to measure anew." : "Click two points.";
+    case Doing::measure: return has_both(tool) ? "Enter keeps it on the plan; click to measure anew." : "Click two points.";
+    case Doing::fit:
+      if (has_both(tool)) return "Type on the right what you know of A and B; Enter is done.";
+      return tool.points.empty() ? "Click a point of the picture that you know." : "Click another one, far from the first.";
   }
   return "";
 }

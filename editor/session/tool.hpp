@@ -16,13 +16,14 @@ enum class Doing : std::uint8_t {
   join,     ///< click the leg, then what it fills
   lot,      ///< clicks make the lot's corners
   measure,  ///< two clicks; may stay as a dimension
+  fit,      ///< two clicks in a picture, of which something is known
 };
 
 struct Tool {
   Doing doing = Doing::select;
   std::optional<Thing> thing;     ///< what is placed, drawn or joined
   SitePath points;                ///< clicked so far
-  ItemId from;                    ///< where a joining began
+  ItemId from;                    ///< where a joining began; the picture that is fitted
   bool operator==(const Tool&) const = default;
 };
 
@@ -42,6 +43,7 @@ struct ToolStep {
 Tool tool_for(Thing thing);
 Tool lot_tool();
 Tool measure_tool();
+Tool fit_tool(ItemId picture);
 
 ToolStep clicked(const Tool& tool, const Site& site, const Click& click);
 /// Enter or double-click: what was drawn becomes an item, where it has enough points.

@@ -51,7 +51,9 @@ View fitted(View view, const Box& box) {
 
 Box bounds_of(const Site& site) {
   std::vector<SitePoint> points = site.lot.corners;
-  for (const Item& item : site.items) add_item(points, site, item);
+  for (const Item& item : site.items) {
+    if (as<Picture>(item) == nullptr) add_item(points, site, item);
+  }
   if (points.empty()) return {{-50, -50}, {50, 50}};
   return box_of(points);
 }

@@ -77,3 +77,11 @@ TEST_CASE("After any run of steps, undoing all of them returns the first site") 
   while (history.can_undo()) history.undo();
   CHECK(history.shown() == named("first"));
 }
+
+TEST_CASE("A history that takes another's place shares no revision with it") {
+  session::History first, second;
+  first.add_step(Site{.name = "a"});
+  const auto last = first.revision();
+  second.follow(first);
+  CHECK(second.revision() > last);
+}

@@ -72,3 +72,15 @@ TEST_CASE("Drawings that have just begun are no trap for a click") {
   pad.outline = {{0, 0}, {1, 0}};
   CHECK(pick(with({drive({}), drive({{0, 0}}), pad}), {0, 0}, 1) == ItemId{});
 }
+
+TEST_CASE("A picture is taken by its edge alone, so that what is traced over it can be clicked") {
+  Site site;
+  Picture picture;
+  picture.at = {50, 50};
+  picture.proportion_ratio = 0.5;
+  site.items.push_back({{1}, "", 0, {}, picture});
+  CHECK_FALSE(session::pick(site, {50, 50}, 1));
+  CHECK(session::pick(site, {50, 75.5}, 1) == ItemId{1});
+  CHECK(session::pick(site, {0, 50}, 1) == ItemId{1});
+  CHECK_FALSE(session::pick(site, {50, 99}, 1));
+}

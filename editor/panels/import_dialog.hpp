@@ -1,0 +1,11 @@
+// Bringing files into the yard: a picture to lie under the plan, levels to be its ground.
+#pragma once
+
+#include "editor/panels/files_dialog.hpp"
+
+namespace yardwright::panels {
+
+void ask_picture(const Workspace& work, FilesDialog& dialog);
+void ask_ground(const Workspace& work, FilesDialog& dialog);
+
+}  // namespace yardwright::panels

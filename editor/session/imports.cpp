@@ -1,0 +1,101 @@
+#include "editor/session/imports.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+#include "geom/io/ground_import.hpp"
+#include "geom/io/picture_import.hpp"
+#include "geom/site/footprint.hpp"
+#include "geom/units/text.hpp"
+
+namespace yardwright::session {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+double length_of(const std::string& text, const char* where, UnitSystem units, Problems& problems) {
+  auto value = parse_quantity(text, Quantity::length, units);
+  if (value) return *value;
+  value.error().where = where;
+  problems.push_back(value.error());
+  return 0;
+}
+
+int epsg_of(const std::string& text, Problems& problems) {
+  int code = 0;
+  if (text.empty()) return code;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), code);
+  if (error == std::errc{} && end == text.data() + text.size() && code > 0) return code;
+  problems.push_back({fmt::format("\"{}\" is no EPSG code", text), "EPSG code", "type a number such as 26915, or leave it empty"});
+  return 0;
+}
+
+std::optional<MapUnit> unit_of(const std::string& text) {
+  const auto names = names_of(MapUnit{});
+  const auto at = std::ranges::find(names, text);
+  return at == names.end() ? std::nullopt : std::optional{static_cast<MapUnit>(at - names.begin())};
+}
+
+Expected<ImportOptions> options_of(const GroundWords& words, UnitSystem units) {
+  Problems problems;
+  ImportOptions options;
+  options.cell_m = length_of(words.cell, "cell size", units, problems);
+  options.margin_m = length_of(words.margin, "margin", units, problems);
+  options.epsg = epsg_of(words.epsg, problems);
+  options.vertical_unit = unit_of(words.level_unit);
+  options.plan_unit = unit_of(words.plan_unit);
+  options.fill_holes = words.fills_holes;
+  if (!problems.empty()) return tl::unexpected{problems};
+  return options;
+}
+
+std::string told(const ImportedGround& read) {
+  const GridFrame& frame = read.ground.levels.frame();
+  std::string text = fmt::format("The ground is here: {} x {} cells, {}", frame.columns, frame.rows, read.coordinate_system);
+  if (read.filled_cells > 0) text += fmt::format(", {} cells filled", read.filled_cells);
+  for (const std::string& note : read.notes) text += "; " + note;
+  return text + ".";
+}
+
+Box joined(const Box& a, const Box& b) { return box_of({a.low, a.high, b.low, b.high}); }
+
+}  // namespace
+
+tl::expected<void, Problems> lay_picture(Session& session, const fs::path& file) {
+  if (!session.file) return refused("is to be kept beside the yard, which has no file yet", file.filename().string(), "save the yard first");
+  const Site& site = session.history.settled();
+  auto imported = import_picture(file, *session.file, site);
+  if (!imported) return tl::unexpected{imported.error()};
+  const Item item{next_id(site), file.stem().string(), 0, {}, imported->picture};
+  const bool placed = imported->placing == PicturePlacing::by_coordinates;
+  perform(session, {PutItem{item}});
+  take_tool(session, placed ? Tool{} : fit_tool(item.id));
+  if (placed) select(session, item.id);
+  session.notice = placed ? file.filename().string() + ": " + imported->note + "." : "";
+  session.look_at = joined(bounds_of(session.site()), box_of(extent(item.thing)));
+  return {};
+}
+
+tl::expected<void, Problems> bring_in_ground(Session& session, const fs::path& file, const GroundWords& words) {
+  const Site& site = session.history.settled();
+  const auto options = options_of(words, site.units);
+  if (!options) return tl::unexpected{options.error()};
+  const auto read = import_ground(file, site, *options);
+  if (!read) return tl::unexpected{read.error()};
+  perform(session, {SetGround{read->ground, read->tie}});
+  session.notice = told(*read);
+  return {};
+}
+
+bool is_ground_name(const fs::path& file) {
+  static constexpr std::array<std::string_view, 7> endings{".tif", ".tiff", ".asc", ".csv", ".txt", ".xyz", ".tsv"};
+  std::string ending = file.extension().string();
+  std::ranges::transform(ending, ending.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return std::ranges::find(endings, ending) != endings.end();
+}
+
+}  // namespace yardwright::session
