@@ -101,8 +101,8 @@ void draw_over_plan(const AnswerInput& input, const Drawing& drawing, ImDrawList
 void draw_answer(const AnswerInput& input, ImDrawList& list) {
   const Question question = input.session.question;
   if (question == Question::reach) draw_reach(input, list);
-  if (question == Question::turn) draw_over_plan(input, turn_drawing(input.answers.turn), list);
-  if (question == Question::drain) draw_over_plan(input, drain_drawing(input.answers.drain), list);
+  if (question == Question::turn) draw_over_plan(input, turn_drawing(*input.answers.turn), list);
+  if (question == Question::drain) draw_over_plan(input, drain_drawing(*input.answers.drain), list);
   const Findings& findings = findings_of(input.answers, question);
   for (const Finding& finding : findings) {
     // Reach draws its spouts itself, in the colour of their verdicts.

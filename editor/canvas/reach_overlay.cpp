@@ -18,7 +18,7 @@ constexpr double least_ring_px = 260;  // words along a smaller ring would be lo
 Colour colour_of(Verdict verdict) { return verdict == Verdict::pass ? palette::reach : palette::of(verdict); }
 
 void draw_spout(const AnswerInput& input, const reach::CheckedSpout& spout, ImDrawList& list) {
-  const Verdict verdict = verdict_on(input.answers.reach.findings, spout.spout);
+  const Verdict verdict = verdict_on(input.answers.reach->findings, spout.spout);
   Drawing drawing;
   const std::vector<double> dash = verdict == Verdict::fail ? std::vector{1.8, 1.1} : std::vector<double>{};
   drawing.marks.push_back(line({spout.line.from, spout.line.to}, {colour_of(verdict), 0.5, dash}));
@@ -77,11 +77,11 @@ void draw_label(const std::string& text, ImVec2 middle, Colour colour, const loo
 }
 
 void draw_reach(const AnswerInput& input, ImDrawList& list) {
-  const auto& rings = input.answers.reach.rings;
+  const auto& rings = input.answers.reach->rings;
   for (std::size_t i = 0; i < rings.size(); ++i) {
     if (!is_repeated(rings, i)) draw_ring(input, rings[i], list);
   }
-  for (const reach::CheckedSpout& spout : input.answers.reach.spouts) draw_spout(input, spout, list);
+  for (const reach::CheckedSpout& spout : input.answers.reach->spouts) draw_spout(input, spout, list);
 }
 
 }  // namespace yardwright::canvas

@@ -19,7 +19,16 @@ void bring_into_view(const Workspace& work, const Finding& finding) {
   work.session.look_at = grown(box_of(points), finding.items.empty() ? 15 : 0);
 }
 
+/// A mend of the yard as it was must not be put into the yard as it is.
+void show_mends_in_words(const Workspace& work, const Finding& finding) {
+  for (const Mend& mend : finding.mends) words(mend_words(mend, work.units()), work.look.letters.small, palette::quiet_ink, true);
+}
+
 void show_mends(const Workspace& work, const Finding& finding) {
+  if (work.answers.is_stale(finding.question)) return show_mends_in_words(work, finding);
+  if (finding.question == Question::turn && finding.mends.empty() && finding.note.empty() && !work.answers.turn->mends_sought) {
+    return words("looking for the least change that passes ...", work.look.letters.small, palette::quiet_ink, true);
+  }
   for (std::size_t i = 0; i < finding.mends.size(); ++i) {
     const std::string text = mend_words(finding.mends[i], work.units()) + "##mend" + std::to_string(i);
     if (i > 0) same_line_if_room(pill_width(text, work.look), work.look);

@@ -20,7 +20,7 @@ bool names(const std::vector<ItemId>& ids, const reach::CheckedSpout& spout) {
 double shortfall(const reach::CheckedSpout& spout) { return spout.least_slope.as_degrees() - spout.line.slope().as_degrees(); }
 
 const Finding* pointed(const session::Session& session, const Answers& answers) {
-  for (const Finding& finding : answers.reach.findings) {
+  for (const Finding& finding : answers.reach->findings) {
     if (finding.id == session.pointed_finding) return &finding;
   }
   return nullptr;
@@ -42,7 +42,7 @@ void show_heading(const Workspace& work, const std::string& told) {
 }  // namespace
 
 const reach::CheckedSpout* seen_spout(const session::Session& session, const Answers& answers) {
-  const auto& spouts = answers.reach.spouts;
+  const auto& spouts = answers.reach->spouts;
   for (const reach::CheckedSpout& spout : spouts) {
     if (names(session.selection, spout)) return &spout;
   }
@@ -66,7 +66,7 @@ void show_side_view(const Workspace& work, const canvas::Rect& place) {
   } else {
     show_heading(work, fmt::format("{} → {}, seen from the {} · to scale, levels in {}", title_of(*leg), title_of(*receiver), seen_from(*spout),
                                    shown_unit(Quantity::length, work.units()).suffix));
-    const Verdict verdict = canvas::verdict_on(work.answers.reach.findings, spout->spout);
+    const Verdict verdict = canvas::verdict_on(work.answers.reach->findings, spout->spout);
     draw_side_scene({work, *spout, *std::get_if<Leg>(&leg->thing), *receiver, verdict}, place);
   }
   ImGui::End();

@@ -50,16 +50,17 @@ void show_chip(const Workspace& work, Question question, Telling telling, ImVec2
     session::select_nothing(work.session);
     work.state.shows_yard = false;
   }
-  hint(std::string{asks(question)});
+  const bool stale = work.answers.is_stale(question);
+  hint(std::string{asks(question)} + (stale ? "\nThis is the answer to the yard as it was; the new one is on its way." : ""));
   ImGui::PopID();
   const bool chosen = work.session.question == question;
   const Verdict verdict = worst(findings_of(work.answers, question));
-  const Colour colour = palette::of(verdict);
+  const Colour colour = stale ? palette::quiet_ink : palette::of(verdict);
   ImDrawList& list = *ImGui::GetWindowDrawList();
   const ImVec2 high{at.x + size.x, at.y + size.y};
   list.AddRectFilled(at, high, look::packed(ImGui::IsItemHovered() ? palette::paper : palette::white), size.y / 2);
   list.AddRect(at, high, look::packed(chosen ? palette::ink : palette::rule_line), size.y / 2, 0, work.look.px(chosen ? 1.8 : 1));
-  symbol(list, {at.x + work.look.px(18), at.y + size.y / 2}, symbol_of(verdict), 0.85, work.look);
+  symbol(list, {at.x + work.look.px(18), at.y + size.y / 2}, symbol_of(stale ? Verdict::not_checked : verdict), 0.85, work.look);
   const auto& letters = work.look.letters;
   float x = at.x + work.look.px(31);
   x += words_at(list, {x, at.y + (size.y - letters.strong->FontSize) / 2}, std::string{name_of(question)}, letters.strong, palette::ink);

@@ -12,16 +12,23 @@
 namespace yardwright::window {
 
 App::App(session::Session session, const Catalogs& catalogs, look::Look look)
-    : session_{std::move(session)}, catalogs_{catalogs}, look_{look}, check_{catalogs} {
+    : session_{std::move(session)}, catalogs_{catalogs}, look_{look}, desk_{catalogs} {
   look_.pictures = &pictures_;
   if (!look_.letters.is_inter) session_.notice = "Inter is not installed (fonts-inter); a plain font stands in.";
 }
 
-const Answers& App::answers() { return check_.ask(as_of(session_.site(), session_.phase)); }
+/// A small yard's answers are back within the frame and follow the hand; a large one's show as stale until they are.
+void App::fetch_answers() {
+  constexpr std::chrono::milliseconds part_of_frame{10};
+  desk_.ask(as_of(session_.site(), session_.phase));
+  desk_.wait(part_of_frame);
+  answers_ = desk_.answers();
+}
 
 void App::frame() {
   const panels::Layout layout = panels::layout_of(ImGui::GetIO().DisplaySize, look_);
-  const panels::Workspace work{session_, answers(), catalogs_, look_, state_};
+  fetch_answers();
+  const panels::Workspace work{session_, answers_, catalogs_, look_, state_};
   obey_keys(work, canvas_);
   canvas::show(canvas_, session_, layout.plan, look_, [&](const session::View& view, ImDrawList& list) {
     canvas::draw_answer({session_, view, work.answers, look_}, list);

@@ -5,6 +5,7 @@
 #include "editor/canvas/picture_cache.hpp"
 #include "editor/panels/files_dialog.hpp"
 #include "editor/panels/workspace.hpp"
+#include "editor/session/answer_desk.hpp"
 
 namespace yardwright::window {
 
@@ -14,18 +15,23 @@ class App {
 
   /// Between ImGui::NewFrame and ImGui::Render.
   void frame();
+  /// Whether answers have come in that the last frame did not show.
+  bool has_news() const { return desk_.answers().revision != answers_.revision; }
+  /// Whether everything that was asked is back and shown.
+  bool is_at_rest() const { return desk_.is_at_rest() && !has_news(); }
   bool wants_to_end() const { return files_.ends; }
   void ask_to_end() { state_.wish = panels::FileWish::quit; }
   const session::Session& session() const { return session_; }
 
  private:
-  const Answers& answers();
+  void fetch_answers();
 
   session::Session session_;
   const Catalogs& catalogs_;
   canvas::PictureCache pictures_;
   look::Look look_;
-  LiveCheck check_;
+  session::AnswerDesk desk_;
+  Answers answers_;  ///< those of this frame
   canvas::Canvas canvas_;
   panels::PanelState state_;
   panels::FilesDialog files_;

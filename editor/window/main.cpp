@@ -68,12 +68,13 @@ class Loop {
     for (int frames = 0; !app_.wants_to_end(); ++frames) {
       take_events();
       keep_unsaved();
+      if (app_.has_news()) left_ = std::max(left_, 1);
       if (left_ <= 0 && !is_typing_due()) {
         sf::sleep(sf::milliseconds(8));
         continue;
       }
       draw();
-      if (!screenshot.empty() && frames >= screenshot_frames) {
+      if (!screenshot.empty() && frames >= screenshot_frames && app_.is_at_rest()) {
         save_screenshot(window_, screenshot);
         return;
       }

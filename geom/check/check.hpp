@@ -2,7 +2,8 @@
 #pragma once
 
 #include <array>
-#include <optional>
+#include <cstdint>
+#include <memory>
 
 #include "geom/clear/clear.hpp"
 #include "geom/drain/drain.hpp"
@@ -15,13 +16,18 @@
 
 namespace yardwright {
 
+/// Cheap to copy: the parts are shared and never change. None of them is null.
 struct Answers {
   DesignSurface surface;
-  reach::Answer reach;
-  turn::Answer turn;
-  drain::Answer drain;
-  clear::Answer clear;
-  pace::Answer pace;
+  std::shared_ptr<const reach::Answer> reach = std::make_shared<reach::Answer>();
+  std::shared_ptr<const turn::Answer> turn = std::make_shared<turn::Answer>();
+  std::shared_ptr<const drain::Answer> drain = std::make_shared<drain::Answer>();
+  std::shared_ptr<const clear::Answer> clear = std::make_shared<clear::Answer>();
+  std::shared_ptr<const pace::Answer> pace = std::make_shared<pace::Answer>();
+  std::array<bool, every_question.size()> stale{};  ///< asked of the site as it was, and being asked again
+  std::uint64_t revision = 0;                       ///< of this value, while a site is edited
+
+  bool is_stale(Question question) const { return stale[static_cast<std::size_t>(question)]; }
 };
 
 /// The findings of one question, worst first.
@@ -31,24 +37,5 @@ Findings all_findings(const Answers& answers);
 
 /// Asks everything. `catalogs` are the shipped ones; the site's own rule values are put in here.
 Answers check(const Site& site, const Catalogs& catalogs);
-
-/// The same while a site is being edited: remembers what each question read, and asks again only those that read
-/// something else now.
-class LiveCheck {
- public:
-  explicit LiveCheck(const Catalogs& catalogs) : catalogs_{catalogs} {}
-  const Answers& ask(const Site& site);
-  /// How often a question has been asked so far: tests and the window's status read it.
-  int times_asked(Question question) const { return times_asked_[static_cast<std::size_t>(question)]; }
-
- private:
-  bool reads_anew(Question question, const Site& site);
-
-  Catalogs catalogs_;
-  Answers answers_;
-  std::optional<Site> surface_read_;
-  std::array<std::optional<Site>, every_question.size()> read_;
-  std::array<int, every_question.size()> times_asked_{};
-};
 
 }  // namespace yardwright

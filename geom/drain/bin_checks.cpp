@@ -16,28 +16,35 @@ namespace {
 constexpr double away_m = 3.048;  // the 10 ft over which foundations are asked to fall away
 constexpr int ways = 16;
 
-bool stands_in_another(const Site& site, const Item& bin, SitePoint point) {
-  return std::ranges::any_of(site.items, [&](const Item& item) {
-    const auto outline = item.id != bin.id && turns_water(item) ? footprint(item.thing) : std::nullopt;
-    return outline && contains(*outline, point);
-  });
+/// The others near enough for water to leave the bin into their wall.
+std::vector<Outline> buildings_near(const Site& site, const Item& item, const Bin& bin) {
+  const double near_m = bin.diameter_m / 2 + away_m;
+  std::vector<Outline> near;
+  for (const Item& other : site.items) {
+    if (other.id == item.id || !turns_water(other)) continue;
+    auto outline = footprint(other.thing);
+    if (outline && gap_m(box_of(*outline), {bin.at, bin.at}) <= near_m) near.push_back(std::move(*outline));
+  }
+  return near;
 }
 
 /// From the wall out, in each direction that no other building closes.
 std::vector<SitePath> free_ways(const Site& site, const Item& item) {
   const Bin& bin = *as<Bin>(item);
+  const std::vector<Outline> buildings = buildings_near(site, item, bin);
   std::vector<SitePath> free;
   for (int i = 0; i < ways; ++i) {
     const SiteVector out = direction(Bearing::degrees(i * 360.0 / ways));
     const SitePoint wall = bin.at + out * (bin.diameter_m / 2), far = wall + out * away_m;
-    if (!stands_in_another(site, item, far)) free.push_back({wall, far});
+    if (std::ranges::none_of(buildings, [&](const Outline& one) { return contains(one, far); })) free.push_back({wall, far});
   }
   return free;
 }
 
 void offer_pad(Finding& finding, const Site& site, const Item& item, const DesignSurface& surface) {
+  if (finding.verdict == Verdict::pass) return;
   const auto pad = pad_that_falls_away(site, item, surface, finding.required);
-  if (finding.verdict == Verdict::pass || !pad) return;
+  if (!pad) return;
   const Item placed{next_id(site), "Pad of " + title_of(item), item.phase, {}, *pad};
   const double ground_m = surface.level_m(place_of(item.thing));
   finding.mends.push_back({"set " + title_of(item) + " on a pad", Quantity::length, pad->level_m - ground_m, pad->level_m, {PutItem{placed}}});

@@ -76,12 +76,10 @@ CoverMap cover_map(const Site& site, const Catalogs& catalogs, const GridFrame& 
   return std::move(painter.map);
 }
 
-std::vector<CoverPart> cover_parts(const CoverMap& map, const GridFrame& frame, std::span<const std::uint8_t> marked) {
+std::vector<CoverPart> cover_parts(const CoverMap& map, const GridFrame& frame, std::span<const Cell> cells) {
   std::vector<CoverPart> parts;
   for (const CellCover& cover : map.covers) parts.push_back({0, cover.curve_number, cover.rational_c});
-  for (std::size_t i = 0; i < marked.size(); ++i) {
-    if (marked[i] != 0) parts[map.of_cell[i]].area_m2 += frame.cell_area_m2();
-  }
+  for (const Cell cell : cells) parts[map.of_cell[static_cast<std::size_t>(cell)]].area_m2 += frame.cell_area_m2();
   return parts;
 }
 

@@ -32,7 +32,7 @@ struct CoverMap {
 /// Empty `covers` where the storm's own cover is not known.
 CoverMap cover_map(const Site& site, const Catalogs& catalogs, const GridFrame& frame);
 
-/// The covers of the marked cells with their areas.
-std::vector<CoverPart> cover_parts(const CoverMap& map, const GridFrame& frame, std::span<const std::uint8_t> marked);
+/// The covers of the cells with their areas.
+std::vector<CoverPart> cover_parts(const CoverMap& map, const GridFrame& frame, std::span<const Cell> cells);
 
 }  // namespace yardwright::drain

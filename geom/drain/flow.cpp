@@ -69,6 +69,11 @@ void count_above(Flow& flow) {
   }
 }
 
+bool are_neighbours(const GridFrame& frame, Cell a, Cell b) {
+  const CellIndex one = frame.cell_at_offset(at(a)), other = frame.cell_at_offset(at(b));
+  return std::abs(one.column - other.column) <= 1 && std::abs(one.row - other.row) <= 1;
+}
+
 double step_m(const GridFrame& frame, Cell a, Cell b) {
   return distance(frame.centre(frame.cell_at_offset(at(a))), frame.centre(frame.cell_at_offset(at(b))));
 }
@@ -88,6 +93,7 @@ Flow flow_over(const LevelGrid& levels, const FlowOptions& options) {
   Flow flow;
   flow.frame = levels.frame();
   flow.level_m = levels.values();
+  flow.links = options.links;
   flood(flow, options);
   send_downhill(flow);
   for (const Cell sink : options.sinks) flow.receiver[at(sink)] = outside;
@@ -103,14 +109,21 @@ std::vector<std::vector<Cell>> cells_by_depression(const Flow& flow) {
   return cells;
 }
 
-std::vector<std::uint8_t> catchment(const Flow& flow, std::span<const Cell> outlets) {
-  std::vector<std::uint8_t> in(flow.level_m.size(), 0);
-  for (const Cell cell : outlets) in[at(cell)] = 1;
-  for (const Cell cell : flow.order) {
-    const Cell below = flow.receiver[at(cell)];
-    if (below != outside) in[at(cell)] |= in[at(below)];
+std::vector<Cell> catchment(const Flow& flow, std::span<const Cell> outlets) {
+  std::vector<std::uint8_t> is_outlet(flow.level_m.size(), 0);
+  for (const Cell cell : outlets) is_outlet[at(cell)] = 1;
+  std::vector<Cell> cells{outlets.begin(), outlets.end()};
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    const Cell below = cells[i];
+    const auto add_if_above = [&](Cell next) {
+      if (flow.receiver[at(next)] == below && is_outlet[at(next)] == 0) cells.push_back(next);
+    };
+    for_each_neighbour(flow.frame, below, [&](Cell next, int) { add_if_above(next); });
+    for (const Link& link : flow.links) {
+      if (link.to == below && !are_neighbours(flow.frame, link.from, below)) add_if_above(link.from);
+    }
   }
-  return in;
+  return cells;
 }
 
 std::vector<Cell> flow_path(const Flow& flow, Cell from) {
@@ -119,17 +132,15 @@ std::vector<Cell> flow_path(const Flow& flow, Cell from) {
   return path;
 }
 
-std::vector<Cell> longest_path(const Flow& flow, std::span<const Cell> outlets) {
+std::vector<Cell> longest_path(const Flow& flow, std::span<const Cell> catchment, std::span<const Cell> outlets) {
   constexpr float not_in = -1;
   std::vector<float> way_m(flow.level_m.size(), not_in);
   for (const Cell cell : outlets) way_m[at(cell)] = 0;
   Cell farthest = outside;
   float most_m = not_in;
-  for (const Cell cell : flow.order) {
+  for (const Cell cell : catchment) {
     const Cell below = flow.receiver[at(cell)];
-    if (way_m[at(cell)] == not_in && below != outside && way_m[at(below)] != not_in) {
-      way_m[at(cell)] = way_m[at(below)] + static_cast<float>(step_m(flow.frame, cell, below));
-    }
+    if (way_m[at(cell)] == not_in) way_m[at(cell)] = way_m[at(below)] + static_cast<float>(step_m(flow.frame, cell, below));
     if (way_m[at(cell)] > most_m) {
       most_m = way_m[at(cell)];
       farthest = cell;

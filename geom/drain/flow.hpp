@@ -49,6 +49,7 @@ struct Flow {
   std::vector<std::int32_t> cells_above;  ///< that drain through the cell, itself among them
   std::vector<std::int32_t> depression;   ///< index in `depressions`
   std::vector<Depression> depressions;
+  std::vector<Link> links;                ///< the pipes by which it also runs
 
   double area_above_m2(Cell cell) const { return cells_above[static_cast<std::size_t>(cell)] * frame.cell_area_m2(); }
 };
@@ -59,14 +60,15 @@ Flow flow_over(const LevelGrid& levels, const FlowOptions& options = {});
 /// The cells of every depression, by its number.
 std::vector<std::vector<Cell>> cells_by_depression(const Flow& flow);
 
-/// 1 for every cell that drains through one of `outlets`, themselves among them.
-std::vector<std::uint8_t> catchment(const Flow& flow, std::span<const Cell> outlets);
+/// Every cell that drains through one of `outlets`, themselves among them; each once, after the cell that it drains to
+/// unless that is no part of it.
+std::vector<Cell> catchment(const Flow& flow, std::span<const Cell> outlets);
 
 /// Cell by cell from a cell to the edge or a sink.
 std::vector<Cell> flow_path(const Flow& flow, Cell from);
 
-/// The longest way by which water of the catchment reaches one of the outlets, from its far end down.
-std::vector<Cell> longest_path(const Flow& flow, std::span<const Cell> outlets);
+/// The longest way by which water of a catchment reaches one of its outlets, from its far end down.
+std::vector<Cell> longest_path(const Flow& flow, std::span<const Cell> catchment, std::span<const Cell> outlets);
 
 /// Centres of cells, as a line to draw.
 SitePath as_path(const GridFrame& frame, std::span<const Cell> cells);

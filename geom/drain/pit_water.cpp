@@ -43,20 +43,12 @@ std::vector<Cell> cells_of(const Flow& flow, std::int32_t depression) {
   return cells;
 }
 
-std::vector<Cell> marked_cells(const std::vector<std::uint8_t>& marked) {
-  std::vector<Cell> cells;
-  for (std::size_t i = 0; i < marked.size(); ++i) {
-    if (marked[i] != 0) cells.push_back(static_cast<Cell>(i));
-  }
-  return cells;
-}
-
 void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, const std::vector<Cell>& outlets, const Storm& storm) {
-  const std::vector<std::uint8_t> marked = catchment(flow, outlets);
-  const std::vector<CoverPart> parts = cover_parts(covers, flow.frame, marked);
-  const std::vector<Cell> way = longest_path(flow, outlets);
+  const std::vector<Cell> cells = catchment(flow, outlets);
+  const std::vector<CoverPart> parts = cover_parts(covers, flow.frame, cells);
+  const std::vector<Cell> way = longest_path(flow, cells, outlets);
   for (const CoverPart& part : parts) water.catchment_m2 += part.area_m2;
-  water.catchment_rings = rings_around(flow.frame, marked_cells(marked));
+  water.catchment_rings = rings_around(flow.frame, cells);
   water.longest_way = as_path(flow.frame, way);
   water.curve_number = composite_curve_number(parts);
   water.rational_c = composite_rational_c(parts);

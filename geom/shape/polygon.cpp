@@ -100,6 +100,12 @@ Box box_of(const std::vector<SitePoint>& points) {
   return box;
 }
 
+double gap_m(const Box& a, const Box& b) {
+  const double east = std::max({a.low.x - b.high.x, 0.0, b.low.x - a.high.x});
+  const double north = std::max({a.low.y - b.high.y, 0.0, b.low.y - a.high.y});
+  return std::sqrt(east * east + north * north);
+}
+
 Box grown(const Box& box, double by_m) {
   return {{box.low.x - by_m, box.low.y - by_m}, {box.high.x + by_m, box.high.y + by_m}};
 }

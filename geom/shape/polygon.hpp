@@ -28,6 +28,8 @@ double area_m2(const Region& region);
 SitePoint centroid(const Polygon& polygon);
 Box box_of(const std::vector<SitePoint>& points);
 Box grown(const Box& box, double by_m);
+/// Between the nearest points of two boxes; 0 where they meet.
+double gap_m(const Box& a, const Box& b);
 
 /// On the boundary counts as inside.
 bool contains(const Polygon& polygon, SitePoint point);

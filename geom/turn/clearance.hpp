@@ -15,10 +15,17 @@ struct Clearance {
   std::size_t unit = 0;  ///< whose body is nearest
 };
 
-/// To an outline. Infinite where nothing was driven.
-Clearance least_clearance(const Driven& driven, const std::vector<Body>& bodies, const Outline& outline);
+/// Bodies on a driven way, with the box around them stretch by stretch, so that what is far is passed over.
+struct Passage {
+  std::vector<Body> bodies;
+  std::vector<Box> stretches;
+};
+Passage passage_of(const Driven& driven, std::vector<Body> bodies);
+
+/// To an outline. Infinite where nothing was driven. The passage must be of the same drive.
+Clearance least_clearance(const Driven& driven, const Passage& passage, const Outline& outline);
 /// To a line, which has two sides: a fence, a lot edge.
-Clearance least_clearance(const Driven& driven, const std::vector<Body>& bodies, const SitePath& line);
+Clearance least_clearance(const Driven& driven, const Passage& passage, const SitePath& line);
 
 /// The ring that the bodies sweep about a point: nearest and farthest.
 struct Ring {

@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "geom/turn/least_change.hpp"
-
 namespace yardwright::turn {
 
 namespace {
@@ -62,7 +60,7 @@ Finding radius_finding(const RouteCase& route, const RuleBook& rules) {
   return finding;
 }
 
-Finding hitch_finding(const RouteCase& route, const RuleBook& rules) {
+Finding hitch_finding(const RouteCase& route, const RuleBook& rules, MendSearch& search) {
   Rule rule = rules.at("turn.hitch-angle");
   rule.value += route.vehicle.greatest_hitch_angle.as_degrees();
   const HitchAngle& hitch = route.driven.greatest_hitch;
@@ -70,7 +68,7 @@ Finding hitch_finding(const RouteCase& route, const RuleBook& rules) {
   finding.place = {point_on(route.course, hitch.station_m).at};
   finding.title = route.vehicle.name + (finding.verdict == Verdict::pass ? " keeps its hitch within its limit on " : " folds too far at a hitch on ") +
                   title_of(route.item);
-  if (finding.verdict == Verdict::pass) return finding;
+  if (finding.verdict == Verdict::pass || !search.may_seek()) return finding;
   const auto passes = [&](double more_m) {
     const Item changed = with_corner_radius(route, route.route().corner_radius_m + more_m);
     return route_case(route.site, changed, route.vehicle).driven.greatest_hitch.angle.as_degrees() <= rule.value;

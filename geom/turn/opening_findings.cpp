@@ -80,8 +80,8 @@ std::vector<Opening> openings_on(const RouteCase& route, const Item& item) {
   if (const Gate* gate = as<Gate>(item)) {
     return goes_over(route, extent(item.thing)) ? openings_of(*gate, route.vehicle) : std::vector<Opening>{};
   }
-  const auto solid = footprint(item.thing);
-  if (!solid || !goes_over(route, *solid)) return {};
+  if (as<Receiving>(item) == nullptr && as<OverheadHolding>(item) == nullptr) return {};
+  if (!goes_over(route, *footprint(item.thing))) return {};
   if (const Receiving* dump = as<Receiving>(item)) return openings_of(*dump, route.vehicle);
   if (const OverheadHolding* bin = as<OverheadHolding>(item)) return openings_of(*bin, route.vehicle);
   return {};

@@ -49,14 +49,13 @@ struct Crossing {
 };
 
 std::optional<Crossing> crossing(const RouteCase& route, const OverheadRun& run, const DesignSurface& surface) {
-  const std::vector<Body> bodies = bodies_of(route.vehicle);
-  if (least_clearance(route.driven, bodies, run.path).distance_m > 0) return std::nullopt;
+  if (least_clearance(route.driven, route.bodies, run.path).distance_m > 0) return std::nullopt;
   Crossing lowest;
   const double length_m = length(run.path);
   for (double at_m = 0; at_m < length_m; at_m += piece_m) {
     const double to_m = std::min(at_m + piece_m, length_m);
     const SitePath piece{pose_at(run.path, at_m).at, pose_at(run.path, to_m).at};
-    if (least_clearance(route.driven, bodies, piece).distance_m > 0) continue;
+    if (least_clearance(route.driven, route.bodies, piece).distance_m > 0) continue;
     for (const auto& [point, station_m] : {std::pair{piece[0], at_m}, std::pair{piece[1], to_m}}) {
       const double level_m = std::lerp(run.start_level_m, run.end_level_m, station_m / length_m);
       if (const double height_m = level_m - surface.level_m(point); height_m < lowest.height_m) lowest = {height_m, point};

@@ -23,13 +23,13 @@ std::string title_of(const RouteCase& route, const ItemClearance& near, Verdict 
                                       : who + " runs into " + what;
 }
 
-Finding room_finding(const RouteCase& route, const Rule& rule, const ItemClearance& near, Verdict worse) {
+Finding room_finding(const RouteCase& route, const Rule& rule, const ItemClearance& near, Verdict worse, MendSearch& search) {
   std::vector<ItemId> items{route.item.id};
   if (near.item) items.push_back(near.item);
   Finding finding = judged(Question::turn, rule, Bound::at_least, near.clearance.distance_m, items, worse);
   finding.title = title_of(route, near, finding.verdict);
   finding.place = {near.clearance.on_vehicle, near.clearance.on_obstacle};
-  if (finding.verdict != Verdict::pass) finding.mends = room_mends(route, near, rule.value);
+  if (finding.verdict != Verdict::pass) finding.mends = room_mends(route, near, rule.value, search);
   return finding;
 }
 
@@ -53,17 +53,17 @@ std::vector<ItemClearance> clearances_of(const RouteCase& route) {
   return all;
 }
 
-Findings room_findings(const RouteCase& route, const RuleBook& rules, const std::vector<ItemClearance>& clearances) {
+Findings room_findings(const RouteCase& route, const RuleBook& rules, const std::vector<ItemClearance>& clearances, MendSearch& search) {
   Findings findings;
   std::map<std::string, const ItemClearance*> nearest_passing;
   std::set<std::string> short_of;
   for (const ItemClearance& near : clearances) {
     const Rule& rule = rules.at(near.rule);
     if (near.clearance.distance_m < rule.value) {
-      findings.push_back(room_finding(route, rule, near, Verdict::fail));
+      findings.push_back(room_finding(route, rule, near, Verdict::fail, search));
       short_of.insert(near.rule);
     } else if (wants_more(near, rules)) {
-      findings.push_back(room_finding(route, rules.at("turn.clearance-advice"), near, Verdict::caution));
+      findings.push_back(room_finding(route, rules.at("turn.clearance-advice"), near, Verdict::caution, search));
       short_of.insert(near.rule);
     } else {
       const ItemClearance*& kept = nearest_passing[near.rule];
@@ -71,7 +71,7 @@ Findings room_findings(const RouteCase& route, const RuleBook& rules, const std:
     }
   }
   for (const auto& [rule, near] : nearest_passing) {
-    if (!short_of.contains(rule)) findings.push_back(room_finding(route, rules.at(rule), *near, Verdict::fail));
+    if (!short_of.contains(rule)) findings.push_back(room_finding(route, rules.at(rule), *near, Verdict::fail, search));
   }
   return findings;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "geom/site/rule.hpp"
+#include "geom/turn/least_change.hpp"
 #include "geom/turn/route_case.hpp"
 #include "geom/turn/turn.hpp"
 
@@ -10,7 +11,7 @@ namespace yardwright::turn {
 /// Every clearance of a route, in the site's order, the lot's edges last.
 std::vector<ItemClearance> clearances_of(const RouteCase& route);
 
-/// What is too near, each with its mends; of the rest only the nearest of each rule.
-Findings room_findings(const RouteCase& route, const RuleBook& rules, const std::vector<ItemClearance>& clearances);
+/// What is too near, each with its mends where there is time for them; of the rest only the nearest of each rule.
+Findings room_findings(const RouteCase& route, const RuleBook& rules, const std::vector<ItemClearance>& clearances, MendSearch& search);
 
 }  // namespace yardwright::turn

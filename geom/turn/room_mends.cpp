@@ -5,7 +5,6 @@
 #include <limits>
 
 #include "geom/site/footprint.hpp"
-#include "geom/turn/least_change.hpp"
 
 namespace yardwright::turn {
 
@@ -105,9 +104,10 @@ std::optional<Mend> wider_corners(const RouteCase& route, const ItemClearance& n
 
 }  // namespace
 
-std::vector<Mend> room_mends(const RouteCase& route, const ItemClearance& near, double required_m) {
+std::vector<Mend> room_mends(const RouteCase& route, const ItemClearance& near, double required_m, MendSearch& search) {
   std::vector<Mend> mends;
   for (const auto lever : {moved_corner, moved_item, wider_corners}) {
+    if (!search.may_seek()) break;
     if (auto mend = lever(route, near, required_m)) mends.push_back(std::move(*mend));
   }
   std::ranges::stable_sort(mends, {}, &Mend::change);

@@ -2,12 +2,13 @@
 // round its corners wider. Each is found with the check's own measure.
 #pragma once
 
+#include "geom/turn/least_change.hpp"
 #include "geom/turn/route_case.hpp"
 #include "geom/turn/turn.hpp"
 
 namespace yardwright::turn {
 
-/// The least first.
-std::vector<Mend> room_mends(const RouteCase& route, const ItemClearance& near, double required_m);
+/// The least first; of those there was time for.
+std::vector<Mend> room_mends(const RouteCase& route, const ItemClearance& near, double required_m, MendSearch& search);
 
 }  // namespace yardwright::turn

@@ -109,9 +109,16 @@ void append_edge(std::vector<Outline>& parts, const Site& site, SitePoint from, 
 
 RouteCase route_case(const Site& site, const Item& item, const Vehicle& vehicle) {
   const Route& route = *as<Route>(item);
-  RouteCase one{site, vehicle, item, course_of(route.path, route.corner_radius_m), {}, {}};
+  Course course = course_of(route.path, route.corner_radius_m);
+  Driven driven = drive(vehicle, course, pose_step_m);
+  return route_case(site, item, vehicle, std::move(course), std::move(driven));
+}
+
+RouteCase route_case(const Site& site, const Item& item, const Vehicle& vehicle, Course course, Driven driven) {
+  RouteCase one{site, vehicle, item, std::move(course), {}, std::move(driven), {}, {}};
   one.line = as_path(one.course, line_step_m);
-  one.driven = drive(vehicle, one.course, pose_step_m);
+  one.bodies = passage_of(one.driven, bodies_of(vehicle));
+  one.tyres = passage_of(one.driven, tyres_of(vehicle));
   return one;
 }
 
@@ -135,17 +142,18 @@ Obstacle neighbour_edges(const Site& site) {
 }
 
 Clearance clearance_to(const RouteCase& route, const Obstacle& obstacle) {
-  const std::vector<Body> bodies = obstacle.of_tyres ? tyres_of(route.vehicle) : bodies_of(route.vehicle);
+  const Passage& passage = obstacle.of_tyres ? route.tyres : route.bodies;
   Clearance best{std::numeric_limits<double>::infinity(), {}, {}, 0, 0};
   for (const Outline& part : obstacle.parts) {
-    const Clearance here = least_clearance(route.driven, bodies, part);
+    const Clearance here = least_clearance(route.driven, passage, part);
     if (here.distance_m < best.distance_m) best = here;
   }
   return best;
 }
 
 bool goes_over(const RouteCase& route, const Outline& outline) {
-  return route.line.size() > 1 && yardwright::nearest_pair(outline, route.line).distance_m == 0;
+  if (route.line.size() < 2 || gap_m(box_of(outline), box_of(route.line)) > 0) return false;
+  return yardwright::nearest_pair(outline, route.line).distance_m == 0;
 }
 
 }  // namespace yardwright::turn

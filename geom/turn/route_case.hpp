@@ -17,11 +17,14 @@ struct RouteCase {
   Course course;
   SitePath line;  ///< the course as a polyline
   Driven driven;
+  Passage bodies, tyres;
 
   const Route& route() const { return *as<Route>(item); }
 };
 
 RouteCase route_case(const Site& site, const Item& route, const Vehicle& vehicle);
+/// The same of a drive that is known already.
+RouteCase route_case(const Site& site, const Item& route, const Vehicle& vehicle, Course course, Driven driven);
 
 /// Something to stay clear of, judged by a rule; tyres keep off pits, bodies off the rest.
 struct Obstacle {

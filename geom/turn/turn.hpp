@@ -3,6 +3,8 @@
 // Site frame, metres. Method and sources: docs/methods/turn.md.
 #pragma once
 
+#include <stop_token>
+
 #include "geom/ground/design_surface.hpp"
 #include "geom/site/catalog/catalogs.hpp"
 #include "geom/site/finding.hpp"
@@ -19,6 +21,7 @@ struct ItemClearance {
 
 struct DrivenRoute {
   ItemId route;
+  Route drawn;  ///< what was driven
   Course course;
   Driven driven;
   Region swept;
@@ -28,9 +31,16 @@ struct DrivenRoute {
 struct Answer {
   Findings findings;
   std::vector<DrivenRoute> routes;
+  bool mends_sought = true;  ///< of every finding; otherwise ask again
+};
+
+struct Asking {
+  bool seek_mends = true;          ///< each takes many drives: while something is dragged they are left for later
+  std::stop_token stop;            ///< leaves the mends not yet sought
+  const Answer* before = nullptr;  ///< of the same catalogs: routes drawn as they were are not driven again
 };
 
 /// `catalogs` hold the rules that are in force on this site.
-Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs);
+Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Asking& asking = {});
 
 }  // namespace yardwright::turn
