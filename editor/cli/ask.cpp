@@ -39,7 +39,7 @@ void print(const Asked& asked, const Console& console) {
     nlohmann::ordered_json out{{"question", asked.question}, {"answers", nlohmann::ordered_json::object()}};
     for (const AskedValue& value : asked.answers) out["answers"][value.name] = as_json(value);
     out["basis"] = asked.basis;
-    fmt::print("{}\n", out.dump());
+    write_json(out);
     return;
   }
   for (const AskedValue& value : asked.answers) print_line(value);
@@ -48,6 +48,7 @@ void print(const Asked& asked, const Console& console) {
 
 void add_ask_verb(CLI::App& program, Console& console) {
   CLI::App* ask = program.add_subcommand("ask", "answer one question without a site");
+  ask->footer("example: yardwright ask spout --discharge 80ft --drop 6ft --inlet 36ft --run 60ft --state wet");
   ask->require_subcommand(1);
   add_ask_spout(*ask, console);
   add_ask_runoff(*ask, console);

@@ -33,7 +33,7 @@ Problems problems_with(const LineWords& words) {
   Problems problems;
   if (words.port_m <= 0) problems.push_back({"a fill port is above the ground", "--port", "give more than 0"});
   if (words.conductor_m <= 0) problems.push_back({"a line hangs above the ground", "--conductor", "give more than 0"});
-  if (words.voltage_v > 22e3) {
+  if (words.voltage_v < 750 || words.voltage_v > 22e3) {
     problems.push_back({"the published clearances are for 750 V to 22 kV", "--voltage", "ask the utility for more"});
   }
   return problems;

@@ -31,6 +31,15 @@ Asked answer_to(const SpoutWords& words) {
           fmt::format("{}: {}", words_for(rule.basis), rule.source)};
 }
 
+Problems problems_with(const SpoutWords& words) {
+  Problems problems;
+  if (words.discharge_m <= 0) problems.push_back({"a leg discharges above the ground", "--discharge", "give more than 0"});
+  if (words.drop_m < 0) problems.push_back({"a distributor hangs under the discharge", "--drop", "give 0 or more"});
+  if (words.inlet_m < 0) problems.push_back({"an inlet is not under the ground", "--inlet", "give 0 or more"});
+  if (words.run_m <= 0) problems.push_back({"a spout goes some way on the plan", "--run", "give more than 0"});
+  return problems;
+}
+
 }  // namespace
 
 void add_ask_spout(CLI::App& ask, Console& console) {
@@ -42,7 +51,10 @@ void add_ask_spout(CLI::App& ask, Console& console) {
   add_quantity(*verb, "--inlet", words->inlet_m, Quantity::length, "inlet above the same ground")->required();
   add_quantity(*verb, "--run", words->run_m, Quantity::length, "distance on the plan")->required();
   verb->add_option("--state", words->state, "dry or wet grain")->check(CLI::IsMember({"dry", "wet"}));
-  verb->callback([words, &console] { print(answer_to(*words), console); });
+  verb->callback([words, &console] {
+    if (const Problems problems = problems_with(*words); !problems.empty()) return refuse(problems, console);
+    print(answer_to(*words), console);
+  });
 }
 
 }  // namespace yardwright::cli

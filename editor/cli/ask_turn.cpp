@@ -70,6 +70,7 @@ void run(const TurnAsked& asked, Console& console) {
 void add_ask_turn(CLI::App& ask, Console& console) {
   auto asked = std::make_shared<TurnAsked>();
   CLI::App* verb = ask.add_subcommand("turn", "ring that a vehicle sweeps in a turn");
+  verb->footer("example: yardwright ask turn --vehicle wb-67 --radius 60ft --sweep 90");
   verb->add_option("--vehicle", asked->vehicle, "of the vehicle catalogue: wb-67, su-30, tractor-wagon ...");
   add_quantity(*verb, "--wheelbase", asked->wheelbase_m, Quantity::length, "of the truck or tractor");
   add_quantity(*verb, "--trailer", asked->trailer_m, Quantity::length, "from kingpin to the trailer's axle group");

@@ -6,9 +6,9 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "editor/cli/site_at.hpp"
 #include "editor/cli/verb.hpp"
 #include "geom/io/catalogs.hpp"
-#include "geom/io/site_file.hpp"
 #include "geom/site/finding_words.hpp"
 #include "geom/units/text.hpp"
 
@@ -63,7 +63,7 @@ void print_json(const Site& site, const std::vector<Question>& questions, const 
     out["verdicts"][std::string{word(question)}] = word(worst(findings));
     for (const Finding& finding : findings) out["findings"].push_back(as_json(finding, site.units));
   }
-  fmt::print("{}\n", out.dump(1));
+  write_json(out, 1);
 }
 
 void print_finding(const Finding& finding, UnitSystem units) {
@@ -87,12 +87,11 @@ void print_text(const Site& site, const std::vector<Question>& questions, const 
 }
 
 void run(const CheckWords& words, const std::vector<Question>& questions, Console& console) {
-  const auto loaded = load_site(words.file);
-  if (!loaded) return refuse(loaded.error(), console);
-  const Site site = words.phase ? as_of(*loaded, *words.phase) : *loaded;
-  const Answers answers = check(site, shipped_catalogs());
-  if (console.json) print_json(site, questions, answers);
-  else print_text(site, questions, answers, words.all);
+  const auto site = site_at(words.file, words.phase);
+  if (!site) return refuse(site.error(), console);
+  const Answers answers = check(*site, shipped_catalogs());
+  if (console.json) print_json(*site, questions, answers);
+  else print_text(*site, questions, answers, words.all);
   for (const Question question : questions) {
     if (worst(findings_of(answers, question)) == Verdict::fail) console.exit_code = something_fails;
   }
@@ -104,7 +103,7 @@ void add_verb(CLI::App& program, Console& console, const std::string& name, cons
   CLI::App* verb = program.add_subcommand(name, help);
   verb->footer("example: yardwright " + name + " NAME.yard --json\nexit code: 0 nothing fails, 1 something fails, 2 bad input");
   verb->add_option("SITE", words->file, "the site file, NAME.yard")->required();
-  verb->add_option("--phase", words->phase, "as the yard stands once this phase is built (0: today)")->check(CLI::NonNegativeNumber);
+  verb->add_option("--phase", words->phase, "as the yard stands once this phase is built (0: today)");
   verb->add_flag("--all", words->all, "list what passes too");
   verb->callback([words, questions = std::move(questions), &console] { run(*words, questions, console); });
 }

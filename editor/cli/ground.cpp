@@ -41,7 +41,7 @@ void print_json(const ImportedGround& read, const AskedGround& asked) {
       {"columns", frame.columns}, {"rows", frame.rows}, {"cell_m", frame.cell_m},
       {"south_west_m", {frame.south_west.x, frame.south_west.y}},
       {"lowest_m", levels.lowest_m}, {"highest_m", levels.highest_m}, {"filled_cells", read.filled_cells}, {"notes", read.notes}};
-  fmt::print("{}\n", out.dump());
+  write_json(out);
 }
 
 void print_lines(const ImportedGround& read, const AskedGround& asked, UnitSystem units) {
@@ -75,6 +75,7 @@ void import(AskedGround asked, Console& console) {
 void add_ground_verb(CLI::App& program, Console& console) {
   const auto asked = std::make_shared<AskedGround>();
   CLI::App* verb = program.add_subcommand("ground", "give a yard the ground of a raster or of spot levels");
+  verb->footer("example: yardwright ground my.yard --from lidar.tif --cell 1m");
   verb->add_option("SITE", asked->site, "NAME.yard")->required();
   verb->add_option("--from", asked->from, "GeoTIFF, ESRI ASCII grid, or a list of x, y, level (.csv .txt .tsv .xyz)")->required();
   add_quantity(*verb, "--cell", asked->options.cell_m, Quantity::length, "size of a cell of the ground; 1 m", UnitSystem::metric);

@@ -1,7 +1,6 @@
-#include <fmt/format.h>
-
-#include <cstdio>
+#include <algorithm>
 #include <exception>
+#include <string_view>
 
 #include "editor/cli/verb.hpp"
 
@@ -9,9 +8,20 @@ namespace yardwright::cli {
 
 namespace {
 
-int run(int count, char** words) {
+/// "ask bin", as far as the words could be read.
+std::string verb_called(const CLI::App& program) {
+  std::string name;
+  for (const CLI::App* verb : program.get_subcommands()) name = verb->get_name() + " " + verb_called(*verb);
+  return name;
+}
+
+Problem usage_problem(const CLI::App& program, const CLI::ParseError& error) {
+  const std::string verb = verb_called(program);
+  return {error.what(), verb.substr(0, verb.find_last_not_of(' ') + 1), "yardwright " + verb + "--help shows what it takes"};
+}
+
+int run(int count, char** words, Console& console) {
   CLI::App program{"Plan a farm grain yard: reach, turn, drain, clear, pace, grow.", "yardwright"};
-  Console console;
   program.require_subcommand(0, 1);
   program.fallthrough();
   std::string file;
@@ -23,10 +33,18 @@ int run(int count, char** words) {
   add_ground_verb(program, console);
   add_picture_verb(program, console);
   add_sheet_verb(program, console);
+  program.parse_complete_callback([&] {  // a word too many falls through to FILE
+    if (!file.empty() && !program.get_subcommands().empty()) throw CLI::ExtrasError{{file}};
+  });
   try {
     program.parse(count, words);
+  } catch (const RefusedOption& error) {
+    refuse({error.problem}, console);
+    return bad_input;
   } catch (const CLI::ParseError& error) {
-    return program.exit(error) == 0 ? nothing_fails : bad_input;
+    if (error.get_exit_code() == 0) return program.exit(error);  // --help
+    refuse({usage_problem(program, error)}, console);
+    return bad_input;
   }
   if (program.get_subcommands().empty()) open_window(file, console);
   return console.exit_code;
@@ -37,10 +55,13 @@ int run(int count, char** words) {
 }  // namespace yardwright::cli
 
 int main(int count, char** words) {
+  using namespace yardwright::cli;
+  Console console;
+  console.json = std::any_of(words, words + count, [](std::string_view word) { return word == "--json"; });  // for refusals too
   try {
-    return yardwright::cli::run(count, words);
+    return run(count, words, console);
   } catch (const std::exception& error) {
-    fmt::print(stderr, "yardwright: {}\n", error.what());
-    return yardwright::cli::bad_input;
+    refuse({{error.what(), "", ""}}, console);
+    return bad_input;
   }
 }

@@ -42,7 +42,7 @@ void report(const Site& site, const NewYard& asked, const Console& console) {
   if (console.json) {
     const nlohmann::ordered_json out{
         {"file", asked.file.string()}, {"name", site.name}, {"length_m", length_m}, {"width_m", width_m}};
-    fmt::print("{}\n", out.dump());
+    write_json(out);
     return;
   }
   fmt::print("{}: a lot of {} by {}, {}\n", asked.file.string(), text_of(length_m, Quantity::length, site.units),
@@ -71,6 +71,7 @@ void make(NewYard asked, Console& console) {
 void add_new_verb(CLI::App& program, Console& console) {
   const auto asked = std::make_shared<NewYard>();
   CLI::App* verb = program.add_subcommand("new", "make a yard file with a rectangular lot");
+  verb->footer("example: yardwright new my.yard --length 660ft --width 660ft --name \"Home place\"");
   verb->add_option("FILE", asked->file, "NAME.yard")->required();
   verb->add_option("--length", asked->length, "of the lot, west to east: 660ft, 200m");
   verb->add_option("--width", asked->width, "of the lot, south to north");

@@ -3,10 +3,10 @@
 #include <filesystem>
 #include <nlohmann/json.hpp>
 
+#include "editor/cli/site_at.hpp"
 #include "editor/cli/verb.hpp"
 #include "geom/check/check.hpp"
 #include "geom/io/catalogs.hpp"
-#include "geom/io/site_file.hpp"
 #include "geom/sheet/plan_sheet.hpp"
 #include "geom/sheet/sheet_file.hpp"
 #include "geom/sheet/sheet_scale.hpp"
@@ -60,17 +60,17 @@ void print(const std::vector<std::filesystem::path>& files, std::size_t pages, c
   if (console.json) {
     nlohmann::ordered_json out{{"pages", pages}, {"files", nlohmann::ordered_json::array()}};
     for (const auto& file : files) out["files"].push_back(file.string());
-    fmt::print("{}\n", out.dump());
+    write_json(out);
     return;
   }
   for (const auto& file : files) fmt::print("{}\n", file.string());
 }
 
 void make_sheets(const SheetWords& words, Console& console) {
-  auto site = load_site(words.site_file);
+  const auto site = site_at(words.site_file, words.phase);
   if (!site) return refuse(site.error(), console);
   const int last = static_cast<int>(site->phases.size()) - 1;
-  const auto pages = pages_of(as_of(*site, words.phase.value_or(last)), words);
+  const auto pages = pages_of(words.phase ? *site : as_of(*site, last), words);
   if (!pages) return refuse(pages.error(), console);
   const auto files = write_pages(*pages, words.output, site->name);
   if (!files) return refuse(files.error(), console);
@@ -81,6 +81,7 @@ void make_sheets(const SheetWords& words, Console& console) {
 
 void add_sheet_verb(CLI::App& program, Console& console) {
   CLI::App* sheet = program.add_subcommand("sheet", "write the plan set: plan to scale, schedules, findings");
+  sheet->footer("example: yardwright sheet my.yard -o plan.pdf --paper tabloid --scale 1in=40ft");
   const auto words = std::make_shared<SheetWords>();
   sheet->add_option("SITE", words->site_file, "the site file, NAME.yard")->required();
   sheet->add_option("-o,--output", words->output, "plan.pdf, or .svg or .png for a file a page")->capture_default_str();

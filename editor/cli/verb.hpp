@@ -3,6 +3,7 @@
 #pragma once
 
 #include <CLI/CLI.hpp>
+#include <nlohmann/json_fwd.hpp>
 #include <string>
 
 #include "geom/units/problem.hpp"
@@ -32,8 +33,18 @@ void add_check_verbs(CLI::App& program, Console& console);
 /// Opens the window's program, which lies beside this one, in the place of this process; an empty file is a new yard.
 void open_window(const std::string& file, Console& console);
 
-/// Every problem as a sentence on the error stream; the exit code becomes bad_input.
+/// Every problem as a sentence on the error stream, and with --json on the output as {"problems": [{where, what, do}]}; the
+/// exit code becomes bad_input.
 void refuse(const Problems& problems, Console& console);
+
+/// One line, or indented ones; bytes that are no UTF-8, such as those of an odd file name, are replaced.
+void write_json(const nlohmann::ordered_json& out, int indent = -1);
+
+/// An option whose text is refused.
+struct RefusedOption : CLI::ValidationError {
+  explicit RefusedOption(Problem refused) : CLI::ValidationError{sentence(refused)}, problem{std::move(refused)} {}
+  Problem problem;
+};
 
 /// An option whose text is a quantity in any unit ("80ft"); a bare number is in the shown unit of `bare`.
 CLI::Option* add_quantity(CLI::App& verb, const std::string& name, double& si, Quantity quantity, const std::string& help,

@@ -1,4 +1,5 @@
 // Reads GeoTIFF and ESRI ASCII grids through GDAL, warped into projected metres.
+#include <cpl_string.h>
 #include <fmt/format.h>
 #include <gdalwarper.h>
 #include <ogr_spatialref.h>
@@ -118,6 +119,18 @@ double vertical_unit_m(Raster& raster, const ImportOptions& options, std::vector
   return 1;
 }
 
+/// From the pixels of one to those of the other; a file that does not say its system is in the one that was given.
+void* pixel_transformer(const Raster& raster, GDALDataset& into) {
+  CPLStringList options;
+  if (raster.dataset->GetSpatialRef() == nullptr) {
+    char* system = nullptr;
+    raster.own.exportToWkt(&system);
+    options.SetNameValue("SRC_SRS", system);
+    CPLFree(system);
+  }
+  return GDALCreateGenImgProjTransformer2(raster.dataset.get(), &into, options.List());
+}
+
 bool warp(const Raster& raster, GDALDataset& into, double no_level) {
   std::unique_ptr<GDALWarpOptions, decltype(&GDALDestroyWarpOptions)> options{GDALCreateWarpOptions(), GDALDestroyWarpOptions};
   options->hSrcDS = raster.dataset.get();
@@ -130,7 +143,7 @@ bool warp(const Raster& raster, GDALDataset& into, double no_level) {
   if (has_no_data) GDALWarpInitSrcNoDataReal(options.get(), no_data);
   GDALWarpInitDstNoDataReal(options.get(), no_level);
   options->papszWarpOptions = CSLSetNameValue(options->papszWarpOptions, "INIT_DEST", "NO_DATA");
-  void* exact = GDALCreateGenImgProjTransformer2(raster.dataset.get(), &into, nullptr);
+  void* exact = pixel_transformer(raster, into);
   if (!exact) return false;
   constexpr double error_px = 0.01;
   void* approximate = GDALCreateApproxTransformer(GDALGenImgProjTransform, exact, error_px);
