@@ -29,6 +29,7 @@ void recent_entries(const Workspace& work) {
 void show_file_menu(const Workspace& work) {
   const bool changed = work.session.is_changed();
   if (pill(changed ? "file · not saved" : "file", work.look)) ImGui::OpenPopup("file menu");
+  ImGui::SetNextWindowPos({ImGui::GetItemRectMin().x, ImGui::GetItemRectMax().y + work.look.px(4)});
   if (!ImGui::BeginPopup("file menu")) return;
   entry(work, "New yard", "Ctrl+N", FileWish::new_yard);
   entry(work, "Open ...", "Ctrl+O", FileWish::open);

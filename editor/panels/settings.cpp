@@ -78,7 +78,9 @@ void show_settings(const Workspace& work, Question question) {
   const RuleBook book = work.catalogs.rules.with(work.session.site().rule_overrides);
   const std::string front = std::string{names_of(question)[static_cast<std::size_t>(question)]} + ".";
   ImGui::Dummy({0, work.look.px(4)});
-  ImGui::Separator();
+  const ImVec2 at = ImGui::GetCursorScreenPos();
+  const float right = ImGui::GetWindowPos().x + ImGui::GetWindowContentRegionMax().x;
+  ImGui::GetWindowDrawList()->AddLine(at, {right, at.y}, look::packed(palette::rule_line), work.look.px(1));
   ImGui::Dummy({0, work.look.px(2)});
   words("Settings of this question", work.look.letters.strong, palette::ink);
   if (question == Question::drain) show_storm(work);

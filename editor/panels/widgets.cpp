@@ -88,6 +88,20 @@ std::optional<std::string> typed_field(Typing& typing, const char* id, const std
   return typing.text;
 }
 
+namespace {
+
+/// At the right end of the last field: that it opens.
+void chevron() {
+  const ImVec2 low = ImGui::GetItemRectMin(), high = ImGui::GetItemRectMax();
+  const float size = (high.y - low.y) * 0.12F;
+  const ImVec2 at{high.x - size * 4.5F, (low.y + high.y) / 2};
+  ImDrawList& list = *ImGui::GetWindowDrawList();
+  const ImVec2 points[] = {{at.x - size * 1.4F, at.y - size * 0.7F}, {at.x, at.y + size * 0.7F}, {at.x + size * 1.4F, at.y - size * 0.7F}};
+  list.AddPolyline(points, 3, packed(palette::quiet_ink), ImDrawFlags_None, size * 0.45F);
+}
+
+}  // namespace
+
 std::optional<std::string> choice_field(const char* id, const std::vector<session::Choice>& choices, const std::string& now,
                                         float width) {
   std::string shown = now;
@@ -96,7 +110,9 @@ std::optional<std::string> choice_field(const char* id, const std::vector<sessio
   }
   std::optional<std::string> chosen;
   ImGui::SetNextItemWidth(width);
-  if (!ImGui::BeginCombo(id, shown.c_str(), ImGuiComboFlags_HeightLarge | ImGuiComboFlags_NoArrowButton)) return chosen;
+  const bool open = ImGui::BeginCombo(id, shown.c_str(), ImGuiComboFlags_HeightLarge | ImGuiComboFlags_NoArrowButton);
+  if (!open) chevron();
+  if (!open) return chosen;
   for (const session::Choice& choice : choices) {
     if (ImGui::Selectable((choice.words + "##" + choice.value).c_str(), choice.value == now)) chosen = choice.value;
   }

@@ -129,8 +129,11 @@ void show_lot_edge_card(const Workspace& work, int edge) {
   ImGui::Dummy({0, work.look.px(2)});
   edge_row(work, edge, "across it");
   quiet(work, "Drag a corner to move it, or the dot on an edge to make a new one.");
-  const Lot& lot = work.session.site().lot;
-  if (lot.corners.size() > 3 && pill("take its first corner away", work.look)) session::perform(work.session, {SetLot{session::without_corner(lot, edge)}});
+  const Lot lot = work.session.site().lot;
+  if (lot.corners.size() > 3) {
+    if (pill("take its first corner away", work.look)) session::perform(work.session, {SetLot{session::without_corner(lot, edge)}});
+    ImGui::SameLine();
+  }
   if (pill("done", work.look)) session::select_nothing(work.session);
 }
 

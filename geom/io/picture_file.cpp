@@ -117,7 +117,7 @@ Expected<GdalDataset> opened(const fs::path& file) {
 /// A sentence where the numbers of the file are not colours; empty where they are.
 std::string what_is_no_colour(GDALRasterBand& band) {
   const GDALDataType type = band.GetRasterDataType();
-  if (type != GDT_Byte && type != GDT_UInt16) return "holds measured numbers and no colours";
+  if (type != GDT_Byte && type != GDT_UInt16) return "holds measured numbers and no colours, as levels do";
   if (band.GetColorInterpretation() == GCI_CyanBand) return "is in the colours of a printing press";
   return "";
 }
