@@ -2,10 +2,9 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "editor/canvas/canvas.hpp"
 #include "editor/canvas/device.hpp"
+#include "editor/session/seen_reach.hpp"
 #include "geom/sheet/marks.hpp"
 #include "geom/units/text.hpp"
 
@@ -13,12 +12,13 @@ namespace yardwright::canvas {
 
 namespace {
 
-constexpr double least_ring_px = 260;  // words along a smaller ring would be longer than its side
+constexpr double roomy_ring_px = 260;  // words along a smaller ring would be longer than its side
+constexpr double least_ring_px = 90;   // a smaller one has no room for any
 
 Colour colour_of(Verdict verdict) { return verdict == Verdict::pass ? palette::reach : palette::of(verdict); }
 
 void draw_spout(const AnswerInput& input, const reach::CheckedSpout& spout, ImDrawList& list) {
-  const Verdict verdict = verdict_on(input.answers.reach->findings, spout.spout);
+  const Verdict verdict = session::verdict_on(input.answers.reach->findings, spout.spout);
   Drawing drawing;
   const std::vector<double> dash = verdict == Verdict::fail ? std::vector{1.8, 1.1} : std::vector<double>{};
   drawing.marks.push_back(line({spout.line.from, spout.line.to}, {colour_of(verdict), 0.5, dash}));
@@ -28,11 +28,13 @@ void draw_spout(const AnswerInput& input, const reach::CheckedSpout& spout, ImDr
   draw_label(fmt::format("{:.0f}°", spout.line.slope().as_degrees()), on_screen(input.view, middle), colour_of(verdict), input.look, list);
 }
 
-/// Words along the upper left of the ring, where they read from below.
-void draw_ring_words(const AnswerInput& input, const reach::ReachRing& ring, ImDrawList& list) {
+/// Words along the upper left of the ring, where they read from below; fewer where there is less room.
+void draw_ring_words(const AnswerInput& input, const reach::ReachRing& ring, double across_px, ImDrawList& list) {
   const std::size_t at = ring.ring.size() * 7 / 8;
   const SitePoint here = ring.ring[at], next = ring.ring[(at + 1) % ring.ring.size()];
-  TextMark mark = words(here, text_of(ring.diameter_m, Quantity::length, input.session.site().units) + " bins are reached inside this ring", 2.5, palette::reach);
+  const std::string bins = text_of(ring.diameter_m, Quantity::length, input.session.site().units) + " bins";
+  const bool roomy = across_px > static_cast<double>(input.look.px(roomy_ring_px));
+  TextMark mark = words(here, bins + (roomy ? " are reached inside this ring" : ""), 2.5, palette::reach);
   mark.turn_deg = turn_along_deg(next - here);
   mark.offset_mm = {0, 0};
   mark.halo = palette::paper;
@@ -46,25 +48,11 @@ void draw_ring(const AnswerInput& input, const reach::ReachRing& reach_ring, ImD
   drawing.marks.push_back(ring(reach_ring.ring, {palette::reach.faded(0.8), 0.28, {1.6, 1.1}}));
   draw(drawing, placement_of(input.view, input.look), input.look, list);
   const Box box = box_of(reach_ring.ring);
-  if ((box.high.x - box.low.x) * input.view.px_per_m > static_cast<double>(input.look.px(least_ring_px))) draw_ring_words(input, reach_ring, list);
-}
-
-/// The same ring once, however many bins share a size.
-bool is_repeated(const std::vector<reach::ReachRing>& rings, std::size_t which) {
-  return std::any_of(rings.begin(), rings.begin() + static_cast<std::ptrdiff_t>(which), [&](const reach::ReachRing& other) {
-    return other.leg == rings[which].leg && other.diameter_m == rings[which].diameter_m && other.eave_height_m == rings[which].eave_height_m;
-  });
+  const double across_px = (box.high.x - box.low.x) * input.view.px_per_m;
+  if (across_px > static_cast<double>(input.look.px(least_ring_px))) draw_ring_words(input, reach_ring, across_px, list);
 }
 
 }  // namespace
-
-Verdict verdict_on(const Findings& findings, ItemId id) {
-  Verdict verdict = Verdict::pass;
-  for (const Finding& finding : findings) {
-    if (std::ranges::find(finding.items, id) != finding.items.end()) verdict = std::min(verdict, finding.verdict);
-  }
-  return verdict;
-}
 
 void draw_label(const std::string& text, ImVec2 middle, Colour colour, const look::Look& look, ImDrawList& list) {
   ImFont* font = look.letters.small;
@@ -77,10 +65,7 @@ void draw_label(const std::string& text, ImVec2 middle, Colour colour, const loo
 }
 
 void draw_reach(const AnswerInput& input, ImDrawList& list) {
-  const auto& rings = input.answers.reach->rings;
-  for (std::size_t i = 0; i < rings.size(); ++i) {
-    if (!is_repeated(rings, i)) draw_ring(input, rings[i], list);
-  }
+  for (const reach::ReachRing* ring : session::seen_rings(input.session, input.answers)) draw_ring(input, *ring, list);
   for (const reach::CheckedSpout& spout : input.answers.reach->spouts) draw_spout(input, spout, list);
 }
 

@@ -8,9 +8,6 @@ namespace yardwright::canvas {
 
 void draw_reach(const AnswerInput& input, ImDrawList& list);
 
-/// The worst verdict on an item; pass where nothing is found against it.
-Verdict verdict_on(const Findings& findings, ItemId id);
-
 /// A small rounded label with an edge.
 void draw_label(const std::string& text, ImVec2 middle, Colour colour, const look::Look& look, ImDrawList& list);
 

@@ -19,21 +19,30 @@ void bring_into_view(const Workspace& work, const Finding& finding) {
   work.session.look_at = grown(box_of(points), finding.items.empty() ? 15 : 0);
 }
 
+constexpr double inner_edge_px = 12;  ///< between the words and the card's right edge
+
+void card_words(const Workspace& work, const std::string& text, Colour colour) {
+  words(text, work.look.letters.small, colour, true, work.look.px(inner_edge_px));
+}
+
 /// A mend of the yard as it was must not be put into the yard as it is.
 void show_mends_in_words(const Workspace& work, const Finding& finding) {
-  for (const Mend& mend : finding.mends) words(mend_words(mend, work.units()), work.look.letters.small, palette::quiet_ink, true);
+  for (const Mend& mend : finding.mends) card_words(work, mend_words(mend, work.units()), palette::quiet_ink);
 }
 
 void show_mends(const Workspace& work, const Finding& finding) {
   if (work.answers.is_stale(finding.question)) return show_mends_in_words(work, finding);
   if (finding.question == Question::turn && finding.mends.empty() && finding.note.empty() && !work.answers.turn->mends_sought) {
-    return words("looking for the least change that passes ...", work.look.letters.small, palette::quiet_ink, true);
+    return card_words(work, "looking for the least change that passes ...", palette::quiet_ink);
   }
   for (std::size_t i = 0; i < finding.mends.size(); ++i) {
-    const std::string text = mend_words(finding.mends[i], work.units()) + "##mend" + std::to_string(i);
+    const std::string whole = mend_words(finding.mends[i], work.units());
+    const float room = ImGui::GetWindowContentRegionMax().x - ImGui::GetCursorPosX() - work.look.px(inner_edge_px + 22);
+    const std::string text = cut_to(whole, work.look.letters.small, room) + "##mend" + std::to_string(i);
     if (i > 0) same_line_if_room(pill_width(text, work.look), work.look);
     if (pill(text, work.look, i == 0)) session::perform(work.session, finding.mends[i].edits);
     if (ImGui::IsItemHovered()) work.session.pointed_finding = finding.id;
+    if (!text.starts_with(whole)) hint(whole);
   }
 }
 
@@ -44,17 +53,16 @@ void show_buttons(const Workspace& work, const Finding& finding) {
   if (pill("show", work.look)) bring_into_view(work, finding);
   same_line_if_room(pill_width("why", work.look), work.look);
   if (pill("why", work.look)) explained = explained == finding.id ? "" : finding.id;
-  if (explained == finding.id) words(basis_words(finding) + " (rule " + finding.rule + ")", work.look.letters.small, palette::quiet_ink, true);
+  if (explained == finding.id) card_words(work, basis_words(finding) + " (rule " + finding.rule + ")", palette::quiet_ink);
 }
 
 void show_words(const Workspace& work, const Finding& finding) {
-  const auto& letters = work.look.letters;
-  words(finding.title, letters.strong, palette::ink, true);
+  words(finding.title, work.look.letters.strong, palette::ink, true, work.look.px(inner_edge_px));
   const std::string measured = measured_words(finding, work.units());
-  if (!measured.empty()) words(measured, letters.small, palette::quiet_ink, true);
+  if (!measured.empty()) card_words(work, measured, palette::quiet_ink);
   const std::string margin = margin_words(finding, work.units());
-  if (!margin.empty()) words(margin, letters.small, palette::of(finding.verdict), true);
-  if (!finding.note.empty()) words(finding.note, letters.small, palette::quiet_ink, true);
+  if (!margin.empty()) card_words(work, margin, palette::of(finding.verdict));
+  if (!finding.note.empty()) card_words(work, finding.note, palette::quiet_ink);
 }
 
 void draw_card(const Workspace& work, const Finding& finding, ImVec2 low, ImVec2 high) {

@@ -4,10 +4,10 @@
 
 #include "editor/panels/finding_card.hpp"
 #include "editor/panels/property_card.hpp"
-#include "editor/panels/question_words.hpp"
 #include "editor/panels/settings.hpp"
 #include "editor/panels/widgets.hpp"
 #include "editor/panels/yard_card.hpp"
+#include "editor/session/question_words.hpp"
 
 namespace yardwright::panels {
 
@@ -16,10 +16,10 @@ namespace {
 void show_question(const Workspace& work) {
   const Question question = work.session.question;
   const auto& letters = work.look.letters;
-  words(std::string{name_of(question)}, letters.title, palette::ink);
+  words(std::string{session::name_of(question)}, letters.title, palette::ink);
   if (pill_at_right("yard", work.look)) work.state.shows_yard = true;
   hint("Title block, lot, phases, storm, ground and pictures.");
-  words(std::string{asks(question)}, letters.small, palette::quiet_ink, true);
+  words(std::string{session::asks(question)}, letters.small, palette::quiet_ink, true);
   ImGui::Dummy({0, work.look.px(4)});
   const Findings& findings = findings_of(work.answers, question);
   if (findings.empty()) words("There is nothing on the plan to ask this of.", letters.small, palette::quiet_ink, true);

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "editor/panels/field_row.hpp"
-#include "editor/panels/question_words.hpp"
 #include "editor/panels/yard_card.hpp"
 #include "geom/units/text.hpp"
 

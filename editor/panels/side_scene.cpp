@@ -156,20 +156,30 @@ void add_spout(Drawing& drawing, const SideScene& scene) {
   drawing.marks.push_back(LineMark{{{0, line.from_level_m}, {line.run_m(), line.to_level_m}}, {colour, 0.6, dash}, false});
 }
 
-void add_captions(Drawing& drawing, const SideScene& scene) {
+/// In the bin where it has the room, else beside it.
+TextMark bin_size(const SideScene& scene, const Frame& frame, const Bin& bin) {
+  const auto length = [&](double m) { return text_of(m, Quantity::length, scene.work.units()); };
+  const double along = scene.spout.line.run_m(), level = ground_at(scene, along) + bin.foundation_height_m + bin.eave_height_m / 2;
+  TextMark size = caption({along, level}, length(bin.diameter_m) + ", eave " + length(bin.eave_height_m), palette::ink, Anchor::middle);
+  const double letters_px = size.height_mm * frame.placement.per_mm;
+  const auto wide_px = static_cast<double>(scene.work.look.letters.strong->CalcTextSizeA(static_cast<float>(letters_px), 1e6F, 0, size.text.c_str()).x);
+  size.halo = palette::steel;
+  if (wide_px + letters_px < bin.diameter_m * frame.placement.per_unit) return size;
+  size.halo = palette::card;
+  size.at.x += bin.diameter_m / 2;
+  size.anchor = Anchor::left;
+  size.offset_mm = {1.5, 0};
+  return size;
+}
+
+void add_captions(Drawing& drawing, const SideScene& scene, const Frame& frame) {
   const UnitSystem units = scene.work.units();
   const double ground = ground_at(scene, 0);
   TextMark height = caption({0, ground + scene.leg.discharge_height_m}, text_of(scene.leg.discharge_height_m, Quantity::length, units),
                             palette::ink, Anchor::right);
   height.offset_mm = {-2.5, 0};
   drawing.marks.push_back(height);
-  if (const Bin* bin = as<Bin>(scene.receiver)) {
-    const double along = scene.spout.line.run_m(), at = ground_at(scene, along) + bin->foundation_height_m + bin->eave_height_m / 2;
-    TextMark size = caption({along, at}, fmt::format("{}, eave {}", text_of(bin->diameter_m, Quantity::length, units),
-                                                      text_of(bin->eave_height_m, Quantity::length, units)), palette::ink, Anchor::middle);
-    size.halo = palette::steel;
-    drawing.marks.push_back(size);
-  }
+  if (const Bin* bin = as<Bin>(scene.receiver)) drawing.marks.push_back(bin_size(scene, frame, *bin));
 }
 
 }  // namespace
@@ -183,7 +193,7 @@ void draw_side_scene(const SideScene& scene, const canvas::Rect& place) {
   add_receiver(drawing, scene);
   add_mend(drawing, scene);
   add_spout(drawing, scene);
-  add_captions(drawing, scene);
+  add_captions(drawing, scene, frame);
   ImDrawList& list = *ImGui::GetWindowDrawList();
   canvas::draw(drawing, frame.placement, scene.work.look, list);
   const auto& line = scene.spout.line;

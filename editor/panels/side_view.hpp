@@ -9,7 +9,4 @@ namespace yardwright::panels {
 
 void show_side_view(const Workspace& work, const canvas::Rect& place);
 
-/// The spout that is selected or pointed at, else the worst; null where no spout can be seen.
-const reach::CheckedSpout* seen_spout(const session::Session& session, const Answers& answers);
-
 }  // namespace yardwright::panels

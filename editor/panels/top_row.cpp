@@ -1,8 +1,10 @@
 #include "editor/panels/top_row.hpp"
 
+#include <algorithm>
+
 #include "editor/panels/file_menu.hpp"
-#include "editor/panels/question_words.hpp"
 #include "editor/panels/widgets.hpp"
+#include "editor/session/question_words.hpp"
 #include "geom/site/finding_words.hpp"
 
 namespace yardwright::panels {
@@ -18,13 +20,13 @@ std::string chip_words(const Workspace& work, Question question, Telling telling
   const Findings& findings = findings_of(work.answers, question);
   const Verdict verdict = worst(findings);
   const bool tells = telling == Telling::margin_of_all || (telling == Telling::margin_of_worse && verdict != Verdict::pass);
-  return tells ? worst_in_short(findings, work.units()) : "";
+  return tells ? session::worst_in_short(findings, work.units()) : "";
 }
 
 float chip_width(const Workspace& work, Question question, Telling telling) {
   const auto& letters = work.look.letters;
   const std::string told = chip_words(work, question, telling);
-  return work.look.px(44) + width_of(std::string{name_of(question)}, letters.strong) +
+  return work.look.px(44) + width_of(std::string{session::name_of(question)}, letters.strong) +
          (told.empty() ? 0 : work.look.px(6) + width_of(told, letters.small));
 }
 
@@ -51,7 +53,7 @@ void show_chip(const Workspace& work, Question question, Telling telling, ImVec2
     work.state.shows_yard = false;
   }
   const bool stale = work.answers.is_stale(question);
-  hint(std::string{asks(question)} + (stale ? "\nThis is the answer to the yard as it was; the new one is on its way." : ""));
+  hint(std::string{session::asks(question)} + (stale ? "\nThis is the answer to the yard as it was; the new one is on its way." : ""));
   ImGui::PopID();
   const bool chosen = work.session.question == question;
   const Verdict verdict = worst(findings_of(work.answers, question));
@@ -63,7 +65,7 @@ void show_chip(const Workspace& work, Question question, Telling telling, ImVec2
   symbol(list, {at.x + work.look.px(18), at.y + size.y / 2}, symbol_of(stale ? Verdict::not_checked : verdict), 0.85, work.look);
   const auto& letters = work.look.letters;
   float x = at.x + work.look.px(31);
-  x += words_at(list, {x, at.y + (size.y - letters.strong->FontSize) / 2}, std::string{name_of(question)}, letters.strong, palette::ink);
+  x += words_at(list, {x, at.y + (size.y - letters.strong->FontSize) / 2}, std::string{session::name_of(question)}, letters.strong, palette::ink);
   const std::string told = chip_words(work, question, telling);
   words_at(list, {x + work.look.px(6), at.y + (size.y - letters.small->FontSize) / 2}, told, letters.small,
            verdict == Verdict::not_checked ? palette::quiet_ink : colour);
@@ -99,6 +101,14 @@ void show_phase(const Workspace& work, float width) {
   work.session.phase = static_cast<int>(phases.size());
 }
 
+/// As wide as the phase's name needs, within reason.
+float phase_width(const Workspace& work) {
+  const auto& phases = work.session.site().phases;
+  const auto now = static_cast<std::size_t>(work.session.phase);
+  const std::string shown = now < phases.size() ? "as of " + phases[now] : "";
+  return std::clamp(width_of(shown, work.look.letters.plain) + work.look.px(42), work.look.px(116), work.look.px(190));
+}
+
 void show_units(const Workspace& work, ImVec2 at) {
   ImGui::SetCursorScreenPos(at);
   const bool us = work.units() == UnitSystem::us;
@@ -121,7 +131,7 @@ void show_top_row(const Workspace& work, const canvas::Rect& place) {
   ImGui::SetCursorScreenPos({place.low.x + px(8) + name_width + px(4), field_y});
   show_file_menu(work);
   ImGui::SameLine(0, px(6));
-  show_phase(work, px(116));
+  show_phase(work, phase_width(work));
   float x = ImGui::GetItemRectMax().x + px(edge_px);
   const float right = place.high.x - px(edge_px) - px(64);
   const Telling telling = most_that_fits(work, right - x);

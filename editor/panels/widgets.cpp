@@ -20,10 +20,10 @@ void begin_panel(const char* name, const canvas::Rect& place, Colour ground, boo
   ImGui::PopStyleColor();
 }
 
-void words(const std::string& text, ImFont* font, Colour colour, bool wraps) {
+void words(const std::string& text, ImFont* font, Colour colour, bool wraps, float right_margin) {
   ImGui::PushFont(font);
   ImGui::PushStyleColor(ImGuiCol_Text, unpacked(colour));
-  if (wraps) ImGui::PushTextWrapPos(0);
+  if (wraps) ImGui::PushTextWrapPos(ImGui::GetContentRegionMax().x - right_margin);
   ImGui::TextUnformatted(text.data(), text.data() + text.size());
   if (wraps) ImGui::PopTextWrapPos();
   ImGui::PopStyleColor();
@@ -37,6 +37,21 @@ float width_of(const std::string& text, ImFont* font) {
 float words_at(ImDrawList& list, ImVec2 at, const std::string& text, ImFont* font, Colour colour) {
   list.AddText(font, font->FontSize, at, packed(colour), text.data(), text.data() + text.size());
   return width_of(text, font);
+}
+
+std::string cut_to(const std::string& text, ImFont* font, float width) {
+  if (width_of(text, font) <= width) return text;
+  std::string cut = text;
+  while (!cut.empty() && width_of(cut + "…", font) > width) {
+    const bool inside_letter = (static_cast<unsigned char>(cut.back()) & 0xC0U) == 0x80U;
+    cut.pop_back();
+    while (inside_letter && !cut.empty() && (static_cast<unsigned char>(cut.back()) & 0x80U) != 0) {
+      const bool first_byte = (static_cast<unsigned char>(cut.back()) & 0xC0U) == 0xC0U;
+      cut.pop_back();
+      if (first_byte) break;
+    }
+  }
+  return cut + "…";
 }
 
 float pill_width(const std::string& text, const look::Look& look) { return width_of(text, look.letters.small) + look.px(22); }
@@ -96,6 +111,8 @@ void chevron() {
   const float size = (high.y - low.y) * 0.12F;
   const ImVec2 at{high.x - size * 4.5F, (low.y + high.y) / 2};
   ImDrawList& list = *ImGui::GetWindowDrawList();
+  const float inset = size * 0.8F;
+  list.AddRectFilled({high.x - size * 8, low.y + inset}, {high.x - inset, high.y - inset}, packed(palette::white), size * 2);
   const ImVec2 points[] = {{at.x - size * 1.4F, at.y - size * 0.7F}, {at.x, at.y + size * 0.7F}, {at.x + size * 1.4F, at.y - size * 0.7F}};
   list.AddPolyline(points, 3, packed(palette::quiet_ink), ImDrawFlags_None, size * 0.45F);
 }

@@ -15,10 +15,14 @@ namespace yardwright::panels {
 /// A panel that fills a rectangle; end it with ImGui::End().
 void begin_panel(const char* name, const canvas::Rect& place, Colour ground, bool scrolls = false);
 
-void words(const std::string& text, ImFont* font, Colour colour, bool wraps = false);
+/// Where they wrap, `right_margin` before the panel's edge.
+void words(const std::string& text, ImFont* font, Colour colour, bool wraps = false, float right_margin = 0);
 /// Words at a place, not in the flow; gives their width.
 float words_at(ImDrawList& list, ImVec2 at, const std::string& text, ImFont* font, Colour colour);
 float width_of(const std::string& text, ImFont* font);
+
+/// The words cut to a width with "…" at their end; all of them where they fit.
+std::string cut_to(const std::string& text, ImFont* font, float width);
 
 /// A small rounded button with words; `strong` is filled.
 bool pill(const std::string& text, const look::Look& look, bool strong = false);

@@ -5,16 +5,16 @@
 
 #include "geom/site/finding.hpp"
 
-namespace yardwright::panels {
+namespace yardwright::session {
 
 std::string_view name_of(Question question);
 /// "Can every bin be filled from the leg, and emptied back to it?"
 std::string_view asks(Question question);
 
-/// The worst finding in a few words: "−17.4 ft", "not asked".
+/// The worst finding in a few words: "−17.4 ft", "2 to mend", "passes", "not asked".
 std::string worst_in_short(const Findings& findings, UnitSystem units);
 
 /// The same with what it is about: "-7.8°" and the like from one finding.
 std::string margin_in_short(const Finding& finding, UnitSystem units);
 
-}  // namespace yardwright::panels
+}  // namespace yardwright::session

@@ -1,10 +1,10 @@
-#include "editor/panels/question_words.hpp"
+#include "editor/session/question_words.hpp"
 
 #include <algorithm>
 
 #include "geom/units/text.hpp"
 
-namespace yardwright::panels {
+namespace yardwright::session {
 
 namespace {
 
@@ -21,6 +21,9 @@ constexpr std::array<Words, 6> words{{
     {"Grow", "Where does the next bin go, and the three after it?"},
 }};
 
+/// A margin without a unit ("−1", "0.3") says nothing where it stands alone.
+bool is_bare(Quantity quantity) { return quantity == Quantity::count || quantity == Quantity::ratio; }
+
 }  // namespace
 
 std::string_view name_of(Question question) { return words[static_cast<std::size_t>(question)].name; }
@@ -36,9 +39,10 @@ std::string worst_in_short(const Findings& findings, UnitSystem units) {
   if (findings.empty()) return "not asked";
   const Finding& first = findings.front();
   if (first.verdict == Verdict::not_checked) return "not checked";
-  if (first.quantity != Quantity::count || first.verdict == Verdict::pass) return margin_in_short(first, units);
-  const auto to_mend = std::ranges::count_if(findings, [](const Finding& finding) { return finding.verdict == Verdict::fail; });
-  return std::to_string(to_mend) + " to mend";  // a margin of one spout says little
+  if (!is_bare(first.quantity)) return margin_in_short(first, units);
+  if (first.verdict == Verdict::pass) return "passes";
+  const auto alike = std::ranges::count(findings, first.verdict, &Finding::verdict);
+  return std::to_string(alike) + (first.verdict == Verdict::fail ? " to mend" : " to look at");
 }
 
-}  // namespace yardwright::panels
+}  // namespace yardwright::session

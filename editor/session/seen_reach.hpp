@@ -1,0 +1,20 @@
+// What of Reach is worth showing now: the spout of the side view and the rings on the plan, by what is selected or
+// pointed at.
+#pragma once
+
+#include "editor/session/session.hpp"
+#include "geom/check/check.hpp"
+
+namespace yardwright::session {
+
+/// The spout that is selected or pointed at, else the worst; null where no spout can be seen.
+const reach::CheckedSpout* seen_spout(const Session& session, const Answers& answers);
+
+/// The rings of a selected leg, or of the selected bins' sizes, else the one of the spout that is seen; each once,
+/// however many bins share a size.
+std::vector<const reach::ReachRing*> seen_rings(const Session& session, const Answers& answers);
+
+/// The worst verdict on an item; pass where nothing is found against it.
+Verdict verdict_on(const Findings& findings, ItemId id);
+
+}  // namespace yardwright::session
