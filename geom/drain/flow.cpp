@@ -78,15 +78,6 @@ double step_m(const GridFrame& frame, Cell a, Cell b) {
   return distance(frame.centre(frame.cell_at_offset(at(a))), frame.centre(frame.cell_at_offset(at(b))));
 }
 
-std::vector<float> levels_in(const Flow& flow, std::int32_t depression) {
-  std::vector<float> levels;
-  levels.reserve(at(flow.depressions[at(depression)].cells));
-  for (std::size_t i = 0; i < flow.depression.size(); ++i) {
-    if (flow.depression[i] == depression) levels.push_back(flow.level_m[i]);
-  }
-  return levels;
-}
-
 }  // namespace
 
 Flow flow_over(const LevelGrid& levels, const FlowOptions& options) {
@@ -159,27 +150,6 @@ SitePath as_path(const GridFrame& frame, std::span<const Cell> cells) {
   path.reserve(cells.size());
   for (const Cell cell : cells) path.push_back(frame.centre(frame.cell_at_offset(at(cell))));
   return path;
-}
-
-double volume_to_level_m3(const Flow& flow, std::int32_t depression, double level_m) {
-  double sum_m = 0;
-  for (const float ground_m : levels_in(flow, depression)) sum_m += std::max(level_m - ground_m, 0.0);
-  return sum_m * flow.frame.cell_area_m2();
-}
-
-double level_of_volume_m(const Flow& flow, std::int32_t depression, double volume_m3) {
-  std::vector<float> levels = levels_in(flow, depression);
-  std::ranges::sort(levels);
-  const double wanted_m = volume_m3 / flow.frame.cell_area_m2();  // of water standing on one cell
-  double sum_m = 0;
-  for (std::size_t under = 1; under <= levels.size(); ++under) {
-    sum_m += levels[under - 1];
-    const double level_m = (wanted_m + sum_m) / static_cast<double>(under);
-    if (under == levels.size() || level_m <= levels[under]) {
-      return std::min(level_m, flow.depressions[at(depression)].spill_level_m);
-    }
-  }
-  return flow.depressions[at(depression)].spill_level_m;
 }
 
 }  // namespace yardwright::drain

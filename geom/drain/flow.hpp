@@ -73,9 +73,4 @@ std::vector<Cell> longest_path(const Flow& flow, std::span<const Cell> catchment
 /// Centres of cells, as a line to draw.
 SitePath as_path(const GridFrame& frame, std::span<const Cell> cells);
 
-/// The cells of a depression that stand under water of a level, and the level at which it holds a volume: at most
-/// its spill level. Water of several hollows in one depression stands at one level.
-double volume_to_level_m3(const Flow& flow, std::int32_t depression, double level_m);
-double level_of_volume_m(const Flow& flow, std::int32_t depression, double volume_m3);
-
 }  // namespace yardwright::drain

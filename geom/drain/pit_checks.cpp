@@ -32,7 +32,7 @@ Finding rim_over_pond(const Item& item, const PitWater& water, const RuleBook& r
   if (finding.verdict == Verdict::pass) finding.title = "The rim of " + title_of(item) + " stands clear of the water around it";
   else if (freeboard_m < 0) finding.title = "Water stands over the rim of " + title_of(item);
   else finding.title = "The rim of " + title_of(item) + " is too close to the water around it";
-  finding.note = "the hollow around it takes all the runoff of the storm, up to where it spills; no pump, nothing soaks away";
+  finding.note = "the hollow around it takes the runoff of its ground and what spills over from the next; no pump, nothing soaks away";
   finding.place = {water.at};
   offer_curb(finding, item, water.pond->level_m + rule.value - water.ground_level_m);
   return finding;

@@ -1,7 +1,9 @@
 #include "geom/drain/pit_water.hpp"
 
 #include <algorithm>
+#include <limits>
 
+#include "geom/drain/hollows.hpp"
 #include "geom/drain/raster.hpp"
 #include "geom/site/footprint.hpp"
 
@@ -43,8 +45,8 @@ std::vector<Cell> cells_of(const Flow& flow, std::int32_t depression) {
   return cells;
 }
 
-void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, const std::vector<Cell>& outlets, const Storm& storm) {
-  const std::vector<Cell> cells = catchment(flow, outlets);
+void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, const std::vector<Cell>& cells, const std::vector<Cell>& outlets,
+                   const Storm& storm) {
   const std::vector<CoverPart> parts = cover_parts(covers, flow.frame, cells);
   const std::vector<Cell> way = longest_path(flow, cells, outlets);
   for (const CoverPart& part : parts) water.catchment_m2 += part.area_m2;
@@ -64,9 +66,16 @@ void add_runoff(PitWater& water, const Storm& storm) {
   }
 }
 
-PondAtPit pond_filled(const Flow& flow, std::int32_t number, double runoff_m3) {
+/// The highest water that stands in a hollow at the rim, once the storm's runoff has come down.
+PondAtPit pond_filled(const Flow& flow, std::int32_t number, const std::vector<Cell>& catchment, const std::vector<Cell>& rim, double runoff_m) {
   const Depression& pond = flow.depressions[static_cast<std::size_t>(number)];
-  return {number, level_of_volume_m(flow, number, runoff_m3), pond.spill_level_m, pond.volume_m3};
+  Hollows hollows{flow, number};
+  hollows.rain_on(catchment, runoff_m);
+  PondAtPit at_pit{number, -std::numeric_limits<double>::infinity(), pond.spill_level_m, pond.volume_m3};
+  for (const Cell cell : rim) {
+    if (flow.depression[at(cell)] == number) at_pit.level_m = std::max(at_pit.level_m, hollows.level_m(cell));
+  }
+  return at_pit;
 }
 
 double fall_ratio(double from_m, double to_m, double run_m) { return run_m > 0 ? std::max(from_m - to_m, 0.0) / run_m : 0; }
@@ -107,9 +116,11 @@ std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface
   water.rim_level_m = water.ground_level_m + body->rim_height_m;
   const std::vector<Cell> rim = rim_cells(item, flow.frame);
   const std::int32_t pond = pond_touching(flow, rim);
-  add_catchment(water, flow, covers, pond == no_depression ? rim : cells_of(flow, pond), storm);
+  const std::vector<Cell> outlets = pond == no_depression ? rim : cells_of(flow, pond);
+  const std::vector<Cell> cells = catchment(flow, outlets);
+  add_catchment(water, flow, covers, cells, outlets, storm);
   add_runoff(water, storm);
-  if (pond != no_depression) water.pond = pond_filled(flow, pond, water.runoff_m3);
+  if (pond != no_depression) water.pond = pond_filled(flow, pond, cells, rim, water.peak.runoff_m);
   return water;
 }
 

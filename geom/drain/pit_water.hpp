@@ -1,6 +1,7 @@
 // What a storm brings to one pit: the ground that drains to it, its runoff and peaks, and how high the water stands
-// around its rim. Where the pit lies in a hollow, the hollow is filled by the whole runoff of the storm, up to its
-// spill level, with nothing soaking away and no pump: the safe side. Levels in metres in the levels of the ground.
+// around its rim. Where the pit lies in a depression, each of its hollows is filled by the runoff of its own ground and
+// by what spills over from the next one, up to the spill level, with nothing soaking away, no pump, and every hollow
+// higher up taken as full: the safe side. Levels in metres in the levels of the ground.
 #pragma once
 
 #include <optional>
