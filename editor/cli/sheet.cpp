@@ -51,9 +51,8 @@ Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) 
   if (!options) return tl::unexpected{options.error()};
   options->pictures = pictures_under(site, words);
   const Answers answers = check(site, shipped_catalogs());
-  const Findings findings = all_findings(answers);
-  if (words.picture) return std::vector{plan_picture(site, answers.surface, shipped_catalogs(), findings, std::move(options->pictures))};
-  return plan_sheets(site, answers.surface, shipped_catalogs(), findings, *options);
+  if (words.picture) return std::vector{plan_picture(site, answers, shipped_catalogs(), std::move(options->pictures))};
+  return plan_sheets(site, answers, shipped_catalogs(), *options);
 }
 
 void print(const std::vector<std::filesystem::path>& files, std::size_t pages, const Console& console) {

@@ -10,12 +10,6 @@ namespace yardwright {
 
 namespace {
 
-std::string title_of(Question question) {
-  std::string name{names_of(question)[static_cast<std::size_t>(question)]};
-  name.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(name.front())));
-  return name;
-}
-
 std::string mends_in_words(const Finding& finding, UnitSystem units) {
   std::string text;
   for (const Mend& mend : finding.mends) text += (text.empty() ? "" : "; or ") + mend_words(mend, units);
@@ -45,9 +39,15 @@ std::vector<TableCell> row_of(const Finding& finding, std::size_t number, UnitSy
 
 }  // namespace
 
+std::string title_of(Question question) {
+  std::string name{names_of(question)[static_cast<std::size_t>(question)]};
+  name.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(name.front())));
+  return name;
+}
+
 std::string_view asked_by(Question question) {
   switch (question) {
-    case Question::reach: return "Can every bin be filled by gravity from the leg, and emptied back to it?";
+    case Question::reach: return "Can every bin be filled by gravity from the leg?";
     case Question::turn: return "Do the trucks get in, dump and get out?";
     case Question::drain: return "Where does the rain go, and does it end in a pit?";
     case Question::clear: return "Are the distances kept to lines, lot edges, wells, tanks, dwellings and other bins?";
@@ -78,10 +78,11 @@ std::vector<Table> finding_tables(const Findings& findings, UnitSystem units) {
 
 Table cautions_table() {
   const auto row = [](std::string about, std::string text) {
-    return std::vector<TableCell>{{std::move(about), true}, {std::move(text)}};
+    return std::vector<TableCell>{{std::move(about), true, palette::ink, Verdict::caution}, {std::move(text)}};
   };
   Table table{"Before anybody builds", "This is a planning aid: no survey, no permit drawing, no design for construction.", {}, {}};
-  table.columns = {{"", 1.6}, {"", 8}};
+  table.columns = {{"", 2.2}, {"", 8}};
+  table.letter_mm = 3.2;
   table.rows = {
       row("Who decides", "Local code, the electric utility, the gas supplier and licensed practice decide. Where they ask for more than this plan, they are right."),
       row("Overhead lines", "Ask the utility before anything is placed, raised or driven near its lines. Augers, cranes and raised beds reach them. Heights on this plan are as typed, not measured."),

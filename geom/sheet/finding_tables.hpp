@@ -8,6 +8,8 @@
 
 namespace yardwright {
 
+/// "Reach"
+std::string title_of(Question question);
 /// What the question asks, in a sentence.
 std::string_view asked_by(Question question);
 

@@ -8,8 +8,6 @@ namespace yardwright {
 
 namespace {
 
-constexpr double mean_letter_width_ratio = 0.53;  ///< of Inter's em, over mixed text
-
 /// On the paper, where y goes down.
 DrawVector on_paper(SiteVector direction) { return {direction.x, -direction.y}; }
 DrawPoint from_origin(DrawVector v) { return {v.x, v.y}; }
@@ -100,12 +98,6 @@ double turn_along_deg(SiteVector direction) {
   if (turn_deg > 90) turn_deg -= 180;
   if (turn_deg <= -90) turn_deg += 180;
   return turn_deg;
-}
-
-double rough_width_mm(const std::string& text, double height_mm) {
-  double letters = 0;
-  for (const char c : text) letters += (static_cast<unsigned char>(c) & 0xC0U) == 0x80U ? 0 : 1;
-  return letters * height_mm * mean_letter_width_ratio;
 }
 
 Mark faded(Mark mark, double part) {

@@ -39,9 +39,6 @@ SymbolMark spot(SitePoint at, double radius_mm, Colour fill, Stroke stroke);
 TextMark words(SitePoint at, std::string text, double height_mm, Colour colour, Anchor anchor = Anchor::middle);
 /// The turn of words that run along a direction and still read from below or from the right.
 double turn_along_deg(SiteVector direction);
-/// A rough width of a line of words: enough to decide whether they fit, not to set a table by.
-double rough_width_mm(const std::string& text, double height_mm);
-
 /// The same mark in paler colours, for what is not there yet.
 Mark faded(Mark mark, double part);
 

@@ -1,11 +1,9 @@
 #include "geom/sheet/overlay.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <array>
 
 #include "geom/shape/path.hpp"
+#include "geom/sheet/label_spots.hpp"
 #include "geom/sheet/marks.hpp"
 #include "geom/sheet/symbol.hpp"
 #include "geom/site/finding_words.hpp"
@@ -15,26 +13,9 @@ namespace yardwright {
 namespace {
 
 constexpr double letter_mm = 2.1;
-constexpr double line_mm = 3.0;
-constexpr double edge_mm = 1.2;
-
-/// A label's box on the paper, in millimetres right and down from the drawing's origin.
-struct LabelBox {
-  DrawVector low, high;
-  bool meets(const LabelBox& other) const {
-    return low.x < other.high.x && other.low.x < high.x && low.y < other.high.y && other.low.y < high.y;
-  }
-};
-
-struct Label {
-  std::vector<std::string> lines;  ///< the first is said loudest
-  double width_mm() const {
-    double width = 0;
-    for (const std::string& text : lines) width = std::max(width, rough_width_mm(text, letter_mm) * 1.11);
-    return width + 2 * edge_mm;
-  }
-  double height_mm() const { return line_mm * static_cast<double>(lines.size()) + 2 * edge_mm * 0.7; }
-};
+constexpr double sign_mm = 2.1;        ///< radius of a sign
+constexpr double over_sign = 60;       ///< what words on a sign cost: more than any leader line
+constexpr double over_place = 4;
 
 /// Findings at one place, to be marked once; the worst comes first.
 struct Spot {
@@ -45,7 +26,8 @@ struct Spot {
 SitePoint place_of(const Finding& finding) { return pose_at(finding.place, length(finding.place) / 2).at; }
 
 bool shown(const Finding& finding, const OverlayStyle& style) {
-  return !finding.place.empty() && (style.passes || finding.verdict != Verdict::pass);
+  if (style.question && finding.question != *style.question) return false;
+  return !finding.place.empty() && finding.verdict <= style.least;
 }
 
 std::vector<Spot> spots_of(const Findings& findings, const OverlayStyle& style) {
@@ -70,88 +52,54 @@ std::string numbers_of(const Spot& spot) {
 }
 
 /// What is said at a place: of the worst finding its margin and mend, of another one its margin.
-Label label_of(const Spot& spot, const Findings& findings, const OverlayStyle& style) {
-  if (style.words == OverlayWords::numbers) return {{numbers_of(spot)}};
+std::vector<std::string> words_of(const Spot& spot, const Findings& findings, const OverlayStyle& style) {
+  if (style.words == OverlayWords::numbers) return {numbers_of(spot)};
   const auto loud = [&](const Finding& finding) {
     return finding.verdict == Verdict::not_checked ? finding.title : margin_words(finding, style.units);
   };
   const Finding& worst_one = findings[spot.findings.front()];
-  Label label{{loud(worst_one)}};
-  if (!worst_one.mends.empty()) label.lines.push_back(mend_words(worst_one.mends.front(), style.units));
-  for (std::size_t i = 1; i < std::min<std::size_t>(2, spot.findings.size()); ++i) label.lines.push_back(loud(findings[spot.findings[i]]));
+  std::vector<std::string> lines{loud(worst_one)};
+  if (!worst_one.mends.empty()) lines.push_back(mend_words(worst_one.mends.front(), style.units));
+  for (std::size_t i = 1; i < std::min<std::size_t>(2, spot.findings.size()); ++i) lines.push_back(loud(findings[spot.findings[i]]));
+  return lines;
+}
+
+Label label_of(const Spot& place, const Findings& findings, const OverlayStyle& style) {
+  Label label;
+  const Colour colour = palette::of(findings[place.findings.front()].verdict);
+  for (std::string& text : words_of(place, findings, style)) {
+    const bool first = label.lines.empty();
+    label.lines.push_back({std::move(text), letter_mm, first ? colour : palette::ink, first});
+  }
+  label.card = colour;
+  add_spots_beside(label, place.at, sign_mm);
   return label;
 }
 
-LabelBox box_at(DrawVector anchor, const Label& label, DrawVector offset) {
-  const DrawVector low = anchor + offset;
-  return {low, low + DrawVector{label.width_mm(), label.height_mm()}};
-}
-
-/// The first of the places around the symbol where no other label lies; the last one where all are taken.
-DrawVector free_offset(DrawVector anchor, const Label& label, const std::vector<LabelBox>& taken) {
-  const double wide = label.width_mm(), high = label.height_mm(), gap = 2.2;
-  std::vector<DrawVector> offsets;
-  for (int ring = 0; ring < 6; ++ring) {
-    const double away = gap + ring * (high + 0.6);
-    offsets.insert(offsets.end(), {{gap, -high / 2 + ring * (high + 0.6)}, {gap, -high / 2 - ring * (high + 0.6)},
-                                   {-gap - wide, -high / 2 + ring * (high + 0.6)}, {-gap - wide, -high / 2 - ring * (high + 0.6)},
-                                   {-wide / 2, away}, {-wide / 2, -away - high}});
+void add_sign(PlanParts& parts, const Spot& place, const Finding& worst_one, const OverlayStyle& style) {
+  const Colour colour = palette::of(worst_one.verdict);
+  if (worst_one.place.size() > 1 && style.places) {
+    parts.shapes.push_back(line(worst_one.place, {colour, 0.5, {1.6, 1.0}}));
+    parts.obstacles.push_back({worst_one.place, over_place, false, 0, {}});
   }
-  for (const DrawVector offset : offsets) {
-    const LabelBox box = box_at(anchor, label, offset);
-    if (std::ranges::none_of(taken, [&](const LabelBox& other) { return box.meets(other); })) return offset;
-  }
-  return offsets.back();
+  parts.shapes.push_back(spot(place.at, sign_mm, palette::card, {colour, 0.25, {}}));
+  parts.shapes.push_back(SymbolMark{on_plan(place.at), scaled(symbol_of(worst_one.verdict), 0.8)});
+  parts.obstacles.push_back({Disc{place.at, 0}, over_sign, true, sign_mm, {}});
 }
-
-/// A card behind the words, and a thin line to it where it stands away from its symbol.
-SymbolMark card(SitePoint at, const Label& label, DrawVector offset, Colour colour) {
-  const double wide = label.width_mm(), high = label.height_mm();
-  const DrawPoint low{offset.x, offset.y};
-  const std::vector<DrawPoint> corners{low, low + DrawVector{wide, 0}, low + DrawVector{wide, high}, low + DrawVector{0, high}};
-  const DrawPoint near{std::clamp(0.0, low.x, low.x + wide), std::clamp(0.0, low.y, low.y + high)};
-  return {on_plan(at), {LineMark{{{0, 0}, near}, {colour, 0.2, {}}, false}, AreaMark{{corners}, palette::card},
-                        LineMark{corners, {colour, 0.3, {}}, true}}};
-}
-
-void add_label(Marks& marks, SitePoint at, const Label& label, DrawVector offset, Colour colour) {
-  marks.push_back(card(at, label, offset, colour));
-  for (std::size_t i = 0; i < label.lines.size(); ++i) {
-    TextMark text = words(at, label.lines[i], letter_mm, i == 0 ? colour : palette::ink, Anchor::left);
-    text.bold = i == 0;
-    text.halo = palette::none;
-    text.offset_mm = offset + DrawVector{edge_mm, edge_mm * 0.7 + (static_cast<double>(i) + 0.5) * line_mm};
-    marks.push_back(text);
-  }
-}
-
-void add_symbol(Marks& marks, const Spot& place, const Finding& worst_one) {
-  if (worst_one.place.size() > 1) marks.push_back(line(worst_one.place, {palette::of(worst_one.verdict), 0.5, {1.6, 1.0}}));
-  marks.push_back(spot(place.at, 2.1, palette::card, {palette::of(worst_one.verdict), 0.25, {}}));
-  marks.push_back(SymbolMark{on_plan(place.at), scaled(symbol_of(worst_one.verdict), 0.8)});
-}
-
-DrawVector on_paper_mm(SitePoint at, const OverlayStyle& style) { return {at.x / style.metres_per_mm, -at.y / style.metres_per_mm}; }
 
 }  // namespace
 
+PlanParts finding_parts(const Findings& findings, const OverlayStyle& style) {
+  PlanParts parts;
+  for (const Spot& place : spots_of(findings, style)) {
+    add_sign(parts, place, findings[place.findings.front()], style);
+    parts.labels.push_back(label_of(place, findings, style));
+  }
+  return parts;
+}
+
 Drawing finding_overlay(const Findings& findings, const OverlayStyle& style) {
-  Drawing drawing;
-  std::vector<LabelBox> taken;
-  const std::vector<Spot> spots = spots_of(findings, style);
-  for (const Spot& place : spots) {
-    add_symbol(drawing.marks, place, findings[place.findings.front()]);
-    const DrawVector middle = on_paper_mm(place.at, style);
-    taken.push_back({middle - DrawVector{2.1, 2.1}, middle + DrawVector{2.1, 2.1}});
-  }
-  for (const Spot& place : spots) {
-    const DrawVector anchor = on_paper_mm(place.at, style);
-    const Label label = label_of(place, findings, style);
-    const DrawVector offset = free_offset(anchor, label, taken);
-    taken.push_back(box_at(anchor, label, offset));
-    add_label(drawing.marks, place.at, label, offset, palette::of(findings[place.findings.front()].verdict));
-  }
-  return drawing;
+  return with_labels(finding_parts(findings, style), {style.metres_per_mm, {}});
 }
 
 }  // namespace yardwright

@@ -2,7 +2,7 @@
 // under which the sheet's table lists it. In site metres, to be drawn over plan_drawing.
 #pragma once
 
-#include "geom/sheet/drawing.hpp"
+#include "geom/sheet/plan_parts.hpp"
 #include "geom/site/finding.hpp"
 
 namespace yardwright {
@@ -16,8 +16,13 @@ struct OverlayStyle {
   UnitSystem units = UnitSystem::us;
   double metres_per_mm = 0.5;  ///< of the paper or screen: decides where labels would lie over each other
   OverlayWords words = OverlayWords::cards;
-  bool passes = false;  ///< draw what passes too
+  Verdict least = Verdict::not_checked;  ///< what is better than this is left out
+  std::optional<Question> question;      ///< only its findings; numbers stay those of the whole list
+  bool places = true;                    ///< draw the findings' own lines too
 };
+
+/// Signs, numbers and lines, to be joined with a plan's parts.
+PlanParts finding_parts(const Findings& findings, const OverlayStyle& style);
 
 Drawing finding_overlay(const Findings& findings, const OverlayStyle& style = {});
 

@@ -59,8 +59,8 @@ ItemMarks marks_of(const Bin& bin, const Scene& scene) {
   add_fan(marks.shapes, bin);
   add_unloading(marks.shapes, bin);
   add_roof(marks.shapes, bin.at, bin.diameter_m / 2, roof_colour(bin.use == BinUse::wet_holding), {palette::ink, 0.4, {}});
-  const double radius_mm = bin.diameter_m / 2 / scene.style.metres_per_mm;
-  add_label(marks, scene, bin.at, label_size(bin, scene.style), bin.diameter_m * 0.9, std::max(1.6, radius_mm * 0.4));
+  const double radius_m = bin.diameter_m / 2;
+  add_label(marks, scene, {bin.at, radius_m, radius_m, true}, Prefer::inside, label_size(bin, scene.style));
   return marks;
 }
 
@@ -73,7 +73,7 @@ ItemMarks marks_of(const OverheadHolding& holding, const Scene& scene) {
   }
   add_roof(marks.shapes, holding.at, holding.diameter_m / 2, roof_colour(holding.use == HoldingUse::wet_holding),
            {palette::ink, 0.35, {1.6, 0.8}});
-  add_label(marks, scene, holding.at, short_text_of(holding.diameter_m, Quantity::length, scene.style.units), holding.diameter_m);
+  add_label(marks, scene, around(stand), Prefer::inside, short_text_of(holding.diameter_m, Quantity::length, scene.style.units));
   return marks;
 }
 

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "geom/sheet/plan_item.hpp"
+#include "geom/sheet/plan_parts.hpp"
 #include "geom/site/footprint.hpp"
 
 namespace yardwright {
@@ -41,6 +42,13 @@ void append(Marks& marks, Marks more, double strength) {
   for (Mark& mark : more) marks.push_back(strength < 1 ? faded(std::move(mark), strength) : std::move(mark));
 }
 
+void append(std::vector<Label>& labels, std::vector<Label> more, double strength) {
+  for (Label& label : more) {
+    label.strength = strength;
+    labels.push_back(std::move(label));
+  }
+}
+
 Box joined(const Box& a, const Box& b) {
   return {{std::min(a.low.x, b.low.x), std::min(a.low.y, b.low.y)}, {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y)}};
 }
@@ -50,27 +58,35 @@ bool has_extent(const Thing& thing) { return !std::holds_alternative<Spout>(thin
 
 }  // namespace
 
-Drawing plan_drawing(const Site& site, const DesignSurface& surface, const PlanStyle& style) {
+PlanParts plan_parts(const Site& site, const DesignSurface& surface, const PlanStyle& style) {
   std::array<Marks, layers> shapes;
-  Marks words_on_top;
+  PlanParts parts;
   plan::ItemMarks lot = plan::lot_marks(site.lot, style);
   append(shapes[lot_layer], std::move(lot.shapes), 1);
-  append(words_on_top, std::move(lot.words), 1);
   for (const Item& item : site.items) {
     const plan::Scene scene{site, style, item};
     plan::ItemMarks marks = std::visit([&](const auto& kind) { return plan::marks_of(kind, scene); }, item.thing);
     const double strength = item.phase > style.built_phase ? not_yet_built : 1;
     append(shapes[static_cast<std::size_t>(std::visit(LayerOf{}, item.thing))], std::move(marks.shapes), strength);
-    append(words_on_top, std::move(marks.words), strength);
+    append(parts.labels, std::move(marks.labels), strength);
   }
-  Drawing drawing;
+  append(parts.labels, std::move(lot.labels), 1);
   if (style.hillshade) {
-    if (auto shade = hillshade_mark(surface.design)) drawing.marks.push_back(std::move(*shade));
+    if (auto shade = hillshade_mark(surface.design)) parts.shapes.push_back(std::move(*shade));
   }
-  if (style.contours) append(shapes[contour_layer], contour_drawing(surface, style).marks, 1);
-  for (Marks& layer : shapes) append(drawing.marks, std::move(layer), 1);
-  append(drawing.marks, std::move(words_on_top), 1);
-  return drawing;
+  if (style.contours) {
+    const ContourLook look{palette::contour, palette::index_contour, palette::earth, {}};
+    PlanParts contours = contour_parts(surface.design, contour_interval_m(surface, style.units), style, look);
+    append(shapes[contour_layer], std::move(contours.shapes), 1);
+    append(parts.labels, std::move(contours.labels), 1);
+  }
+  for (Marks& layer : shapes) append(parts.shapes, std::move(layer), 1);
+  parts.obstacles = plan::obstacles_of(site);
+  return parts;
+}
+
+Drawing plan_drawing(const Site& site, const DesignSurface& surface, const PlanStyle& style) {
+  return with_labels(plan_parts(site, surface, style), {style.metres_per_mm, {}});
 }
 
 Box extent_of(const Site& site) {

@@ -42,7 +42,7 @@ ItemMarks marks_of(const Berm& berm, const Scene& scene) {
   add_hachures(marks.shapes, berm.path, top_m, toe_m, 1.1 * scene.style.metres_per_mm);
   if (scene.style.labels) {
     const std::string high = short_text_of(berm.height_m, Quantity::length, scene.style.units);
-    add_words_along(marks, berm.path, fmt::format("{} · {} high", title_of(scene.item), high), palette::earth);
+    add_words_along(marks, scene.style, berm.path, fmt::format("{} · {} high", title_of(scene.item), high), palette::earth);
   }
   return marks;
 }
@@ -54,22 +54,16 @@ ItemMarks marks_of(const Swale& swale, const Scene& scene) {
   add_region(marks.shapes, strip_of(swale.path, top_width_m), palette::water.faded(0.10), {palette::water, 0.12, {0.5, 0.8}});
   marks.shapes.push_back(line(swale.path, {palette::water, 0.3, {3, 0.8}}));
   add_arrows(marks, swale.path, scene, 16, {palette::water, 0.35, {}});
-  if (scene.style.labels) add_words_along(marks, swale.path, title_of(scene.item), palette::water);
+  if (scene.style.labels) add_words_along(marks, scene.style, swale.path, title_of(scene.item), palette::water);
   return marks;
 }
 
 ItemMarks marks_of(const Pad& pad, const Scene& scene) {
   ItemMarks marks;
   add_polygon(marks.shapes, {pad.outline, {}}, palette::white.faded(0.45), {palette::earth, 0.25, {3, 1, 0.8, 1}});
-  if (!scene.style.labels || pad.outline.empty()) return marks;
   const std::string level_text = short_text_of(pad.level_m, Quantity::length, scene.style.units);
   const std::string text = fmt::format("{} · level {}", title_of(scene.item), level_text);
-  const Box box = box_of(pad.outline);
-  // A pad no wider than its words lies under the bin that it carries; there they would cover the bin's own.
-  if (rough_width_mm(text, 1.9) * scene.style.metres_per_mm > box.high.x - box.low.x) return marks;
-  TextMark level = words(pad.outline.front(), text, 1.9, palette::earth, Anchor::left);
-  level.offset_mm = {1.0, -1.8};
-  marks.words.push_back(level);
+  add_words_within(marks, scene, pad.outline, text, palette::earth);
   return marks;
 }
 
@@ -80,7 +74,7 @@ ItemMarks marks_of(const Culvert& culvert, const Scene& scene) {
   add_arrows(marks, culvert.path, scene, 40, {palette::water, 0.35, {}});
   if (scene.style.labels) {
     const std::string size = short_text_of(culvert.diameter_m, Quantity::small_length, scene.style.units);
-    add_words_along(marks, culvert.path, fmt::format("{} · {}", title_of(scene.item), size), palette::water);
+    add_words_along(marks, scene.style, culvert.path, fmt::format("{} · {}", title_of(scene.item), size), palette::water);
   }
   return marks;
 }
@@ -88,9 +82,7 @@ ItemMarks marks_of(const Culvert& culvert, const Scene& scene) {
 ItemMarks marks_of(const Cover& cover, const Scene& scene) {
   ItemMarks marks;
   add_polygon(marks.shapes, {cover.outline, {}}, cover_colour(cover.cover).faded(0.55), {palette::earth.faded(0.6), 0.15, {0.3, 0.9}});
-  if (!scene.style.labels || cover.outline.size() < 3) return marks;
-  const std::string name = scene.item.name.empty() ? cover.cover : scene.item.name;
-  marks.words.push_back(words(centroid({cover.outline, {}}), name, 1.9, palette::earth));
+  add_words_within(marks, scene, cover.outline, scene.item.name.empty() ? cover.cover : scene.item.name, palette::earth);
   return marks;
 }
 

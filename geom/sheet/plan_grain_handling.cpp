@@ -26,18 +26,6 @@ void add_outlets(Marks& marks, const Leg& leg) {
   }
 }
 
-/// Words beside a thing of a size, to the east of it.
-void add_label_beside(ItemMarks& marks, const Scene& scene, SitePoint at, double half_m, const std::string& size) {
-  if (!scene.style.labels) return;
-  TextMark name = words(at + SiteVector{half_m, 0}, title_of(scene.item), 2.3, palette::ink, Anchor::left);
-  name.bold = true;
-  name.offset_mm = {1.2, -1.2};
-  TextMark line_of_size = words(at + SiteVector{half_m, 0}, size, 1.9, palette::quiet_ink, Anchor::left);
-  line_of_size.offset_mm = {1.2, 1.4};
-  marks.words.push_back(name);
-  marks.words.push_back(line_of_size);
-}
-
 }  // namespace
 
 void add_hole(ItemMarks& marks, const Thing& thing) {
@@ -52,8 +40,8 @@ ItemMarks marks_of(const Leg& leg, const Scene& scene) {
   if (leg.outlets > 0) add_outlets(marks.shapes, leg);
   add_crossed_box(marks.shapes, rectangle({leg.at, leg.facing}, leg.tower_width_m, leg.tower_width_m), {palette::ink, 0.4, {}});
   const double half_m = std::max({leg.tower_width_m * 1.2, leg.boot.length_m / 2, leg.boot.width_m / 2});
-  add_label_beside(marks, scene, leg.at, half_m,
-                   short_text_of(leg.discharge_height_m, Quantity::length, scene.style.units) + " discharge");
+  add_label(marks, scene, {leg.at, half_m, half_m, false}, Prefer::beside,
+            short_text_of(leg.discharge_height_m, Quantity::length, scene.style.units) + " discharge");
   return marks;
 }
 
@@ -67,7 +55,7 @@ ItemMarks marks_of(const Dryer& dryer, const Scene& scene) {
     const SiteVector half = across * (dryer.width_m * 0.42);
     marks.shapes.push_back(line({at - half, at + half}, {palette::fuel.faded(0.6), 0.18, {}}));
   }
-  add_label_under(marks, scene, box, dryer.operation == DryerOperation::batch ? "batch dryer" : "continuous dryer");
+  add_label(marks, scene, around(box), Prefer::below, dryer.operation == DryerOperation::batch ? "batch dryer" : "continuous dryer");
   return marks;
 }
 
@@ -88,7 +76,7 @@ ItemMarks marks_of(const Receiving& receiving, const Scene& scene) {
   }
   const std::string doors = fmt::format("doors {} × {}", short_text_of(receiving.door_width_m, Quantity::length, scene.style.units),
                                         short_text_of(receiving.door_height_m, Quantity::length, scene.style.units));
-  add_label_under(marks, scene, rectangle(pose, receiving.length_m, receiving.width_m), roofed ? doors : "open dump");
+  add_label(marks, scene, around(rectangle(pose, receiving.length_m, receiving.width_m)), Prefer::below, roofed ? doors : "open dump");
   return marks;
 }
 
@@ -100,7 +88,7 @@ ItemMarks marks_of(const Conveyor& conveyor, const Scene& scene) {
   add_region(marks.shapes, strip_of(conveyor.path, drawn_width_m), under_ground ? palette::none : palette::white, edge);
   add_arrows(marks, conveyor.path, scene, 18, {palette::ink, 0.25, {}});
   if (scene.style.labels && !scene.item.name.empty()) {
-    add_words_along(marks, conveyor.path, scene.item.name, palette::quiet_ink);
+    add_words_along(marks, scene.style, conveyor.path, scene.item.name, palette::quiet_ink);
   }
   return marks;
 }
@@ -122,7 +110,7 @@ ItemMarks marks_of(const Pit& pit, const Scene& scene) {
   ItemMarks marks;
   add_hole(marks, pit);
   const double half_m = std::max(pit.body.width_m, pit.body.length_m) / 2;
-  add_label_beside(marks, scene, pit.at, half_m, short_text_of(pit.body.depth_m, Quantity::length, scene.style.units) + " deep");
+  add_label(marks, scene, {pit.at, half_m, half_m, false}, Prefer::beside, short_text_of(pit.body.depth_m, Quantity::length, scene.style.units) + " deep");
   return marks;
 }
 

@@ -1,13 +1,15 @@
 #include "geom/ground/contours.hpp"
 #include "geom/shape/path.hpp"
-#include "geom/sheet/plan_item.hpp"
+#include "geom/sheet/label_spots.hpp"
+#include "geom/sheet/marks.hpp"
+#include "geom/sheet/plan_parts.hpp"
 #include "geom/sheet/size_words.hpp"
 
 namespace yardwright {
 
 namespace {
 
-constexpr double least_labelled_mm = 45;  ///< a shorter contour says no level
+constexpr double least_labelled_mm = 30;  ///< a shorter contour says no level
 constexpr double label_spacing_mm = 110;
 
 SitePath whole_path(const Contour& contour) {
@@ -16,34 +18,41 @@ SitePath whole_path(const Contour& contour) {
   return path;
 }
 
-/// The level of an index contour, set into the line and turned along it.
-void add_levels(Marks& marks, const Contour& contour, const SitePath& path, const PlanStyle& style) {
+/// The level of an index contour, set into the line and turned along it; left out where it would lie on a thing.
+void add_levels(PlanParts& parts, const Contour& contour, const SitePath& path, const PlanStyle& style, Colour colour) {
   const double total_mm = length(path) / style.metres_per_mm;
   if (total_mm < least_labelled_mm) return;
   const int count = 1 + static_cast<int>(total_mm / label_spacing_mm);
   for (int i = 0; i < count; ++i) {
-    const Pose pose = pose_at(path, length(path) * (i + 0.5) / count);
-    TextMark level = words(pose.at, short_text_of(contour.level_m, Quantity::length, style.units), 1.7, palette::earth);
-    level.turn_deg = turn_along_deg(direction(pose.facing));
+    Label level;
+    level.lines.push_back({short_text_of(contour.level_m, Quantity::length, style.units), 1.7, colour});
     level.halo = palette::paper;
-    marks.push_back(level);
+    level.may_be_left_out = true;
+    add_spots_along(level, path, {true, 9, 1.0 * i / count, (i + 1.0) / count}, style.metres_per_mm);
+    parts.labels.push_back(std::move(level));
   }
 }
 
 }  // namespace
 
-Drawing contour_drawing(const DesignSurface& surface, const PlanStyle& style) {
-  Drawing drawing;
-  if (!surface.known()) return drawing;
-  const double interval_m = sensible_interval_m(relief_m(surface.design), style.units);
-  if (!(interval_m > 0)) return drawing;
-  for (const Contour& contour : contours(surface.design, interval_m)) {
+double contour_interval_m(const DesignSurface& surface, UnitSystem units) {
+  return surface.known() ? sensible_interval_m(relief_m(surface.design), units) : 0;
+}
+
+PlanParts contour_parts(const LevelGrid& levels, double interval_m, const PlanStyle& style, const ContourLook& look) {
+  PlanParts parts;
+  if (levels.empty() || !(interval_m > 0)) return parts;
+  for (const Contour& contour : contours(levels, interval_m)) {
     const SitePath path = whole_path(contour);
-    const Stroke stroke{contour.index ? palette::index_contour : palette::contour, contour.index ? 0.25 : 0.13, {}};
-    drawing.marks.push_back(line(path, stroke));
-    if (contour.index && style.labels) add_levels(drawing.marks, contour, path, style);
+    parts.shapes.push_back(line(path, {contour.index ? look.index_line : look.line, contour.index ? 0.25 : 0.13, look.dash_mm}));
+    if (contour.index && style.labels) add_levels(parts, contour, path, style, look.words);
   }
-  return drawing;
+  return parts;
+}
+
+Drawing contour_drawing(const DesignSurface& surface, const PlanStyle& style) {
+  const ContourLook look{palette::contour, palette::index_contour, palette::earth, {}};
+  return with_labels(contour_parts(surface.design, contour_interval_m(surface, style.units), style, look), {style.metres_per_mm, {}});
 }
 
 }  // namespace yardwright

@@ -2,6 +2,7 @@
 // drawing does not compile. Shapes are drawn layer by layer, words on top of them all.
 #pragma once
 
+#include "geom/sheet/label_spots.hpp"
 #include "geom/sheet/marks.hpp"
 #include "geom/sheet/plan_drawing.hpp"
 
@@ -16,7 +17,7 @@ struct Scene {
 
 struct ItemMarks {
   Marks shapes;
-  Marks words;
+  std::vector<Label> labels;
 };
 
 ItemMarks marks_of(const Bin& bin, const Scene& scene);
@@ -45,13 +46,19 @@ ItemMarks marks_of(const Dimension& dimension, const Scene& scene);
 
 /// The lot's edges by kind, with their words.
 ItemMarks lot_marks(const Lot& lot, const PlanStyle& style);
+/// What no words should lie on: things that stand, spouts, lines, lot edges.
+std::vector<Obstacle> obstacles_of(const Site& site);
 
-/// Name (bold) over a line of size, about a place and `apart_mm` from it; leaves out what is wider than `room_m`.
-void add_label(ItemMarks& marks, const Scene& scene, SitePoint at, const std::string& size, double room_m, double apart_mm = 1.6);
-/// The same under a box that has no room for words.
-void add_label_under(ItemMarks& marks, const Scene& scene, const Polygon& box, const std::string& size);
-/// One line of words along a path, at its middle and a little to its left.
-void add_words_along(ItemMarks& marks, const SitePath& path, const std::string& text, Colour colour);
+/// Half of the box about an outline.
+Around around(const Polygon& outline);
+/// The item's name (bold) over its size, which may be empty.
+Label name_and_size(const Scene& scene, const std::string& size);
+/// The same, with places in or around a thing.
+void add_label(ItemMarks& marks, const Scene& scene, const Around& thing, Prefer prefer, const std::string& size);
+/// One line of words along a path, beside it.
+void add_words_along(ItemMarks& marks, const PlanStyle& style, const SitePath& path, const std::string& text, Colour colour);
+/// One line of words anywhere within an area.
+void add_words_within(ItemMarks& marks, const Scene& scene, const SitePath& outline, const std::string& text, Colour colour);
 /// A pit of a leg, a receiving or its own: a dashed hole.
 void add_hole(ItemMarks& marks, const Thing& thing);
 /// Arrowheads along a path, about `spacing_mm` apart on the paper.

@@ -36,7 +36,7 @@ ItemMarks lot_marks(const Lot& lot, const PlanStyle& style) {
     const LotEdge kind = i < lot.edges.size() ? lot.edges[i] : LotEdge::neighbour;
     marks.shapes.push_back(line({from, to}, edge_stroke(kind)));
     if (!style.labels) continue;
-    add_words_along(marks, {from, to}, fmt::format("{} · {}", edge_words(kind), short_text_of(distance(from, to), Quantity::length, style.units)),
+    add_words_along(marks, style, {from, to}, fmt::format("{} · {}", edge_words(kind), short_text_of(distance(from, to), Quantity::length, style.units)),
                     palette::quiet_ink);
   }
   for (const SitePoint corner : lot.corners) {

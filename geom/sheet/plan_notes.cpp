@@ -22,16 +22,17 @@ PictureMark picture_mark(const Picture& picture, const Pixels& pixels) {
   return mark;
 }
 
-void add_dimension_leg(ItemMarks& marks, SitePoint from, SitePoint to, UnitSystem units) {
+void add_dimension_leg(ItemMarks& marks, SitePoint from, SitePoint to, const PlanStyle& style) {
   const Stroke stroke{palette::ink, 0.18, {}};
   const SiteVector along = to - from;
   marks.shapes.push_back(line({from, to}, stroke));
   marks.shapes.push_back(slanted_tick(from, along, 2.2, {palette::ink, 0.4, {}}));
   marks.shapes.push_back(slanted_tick(to, along, 2.2, {palette::ink, 0.4, {}}));
-  TextMark size = words(between(from, to, 0.5), short_text_of(length(along), Quantity::length, units), 2.1, palette::ink);
-  size.turn_deg = turn_along_deg(along);
+  Label size;
+  size.lines.push_back({short_text_of(length(along), Quantity::length, style.units), 2.1});
   size.halo = palette::paper;
-  marks.words.push_back(size);
+  add_spots_along(size, {from, to}, {.set_in = true, .places = 5}, style.metres_per_mm);
+  marks.labels.push_back(std::move(size));
 }
 
 }  // namespace
@@ -45,7 +46,7 @@ ItemMarks marks_of(const Picture& picture, const Scene& scene) {
   }
   const Polygon frame = rectangle({picture.at, picture.facing}, height_m(picture), picture.width_m);
   add_polygon(marks.shapes, frame, palette::none, {palette::faint_ink, 0.15, {1, 1}});
-  if (scene.style.labels) marks.words.push_back(words(frame.outer.front(), title_of(scene.item), 1.9, palette::quiet_ink));
+  add_words_within(marks, scene, frame.outer, title_of(scene.item), palette::quiet_ink);
   return marks;
 }
 
@@ -54,7 +55,7 @@ ItemMarks marks_of(const Dimension& dimension, const Scene& scene) {
   if (!scene.style.dimensions) return marks;
   for (std::size_t i = 1; i < dimension.path.size(); ++i) {
     if (dimension.path[i - 1] == dimension.path[i]) continue;
-    add_dimension_leg(marks, dimension.path[i - 1], dimension.path[i], scene.style.units);
+    add_dimension_leg(marks, dimension.path[i - 1], dimension.path[i], scene.style);
   }
   return marks;
 }

@@ -1,110 +1,24 @@
 #include "geom/sheet/plan_page.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
+#include "geom/ground/contours.hpp"
+#include "geom/sheet/answer_parts.hpp"
+#include "geom/sheet/finding_tables.hpp"
 #include "geom/sheet/overlay.hpp"
-#include "geom/sheet/plan_drawing.hpp"
+#include "geom/sheet/plan_parts.hpp"
+#include "geom/sheet/question_view.hpp"
+#include "geom/sheet/sheet_column.hpp"
+#include "geom/sheet/sheet_scale.hpp"
+#include "geom/sheet/size_words.hpp"
 
 namespace yardwright {
 
 namespace {
 
-constexpr double column_pad_mm = 3;
-constexpr double title_block_mm = 48;
-constexpr double north_and_scale_mm = 24;
-constexpr double heading_mm = 2.0;
-
-/// The column beside the plan, filled from its top.
-class Column {
- public:
-  Column(SheetPen& pen, const SheetBox& box)
-      : pen_{pen}, left_{box.low.x + column_pad_mm}, width_{box.width_mm() - 2 * column_pad_mm}, y_{box.low.y + 4}, box_{box} {}
-
-  void name(const std::string& yard, const std::string& place) {
-    y_ = pen_.paragraph({left_, y_}, yard, width_, {4.6, palette::ink, true, Anchor::left});
-    if (!place.empty()) y_ = pen_.paragraph({left_, y_}, place, width_, {2.3, palette::quiet_ink, false, Anchor::left});
-    y_ += 3;
-  }
-
-  void heading(const std::string& text) {
-    pen_.words({left_, y_}, text, {heading_mm, palette::quiet_ink, true, Anchor::left});
-    pen_.line({left_, y_ + 2}, {left_ + width_, y_ + 2}, {palette::rule_line, 0.2, {}});
-    y_ += 5;
-  }
-
-  void questions(const Findings& findings);
-  void legend(const Site& site);
-  void foot(const SheetTitle& title, double metres_per_mm, UnitSystem units);
-
- private:
-  double room_mm() const { return box_.high.y - title_block_mm - north_and_scale_mm - y_; }
-
-  SheetPen& pen_;
-  double left_, width_, y_;
-  SheetBox box_;
-};
-
-Findings of_question(const Findings& findings, Question question) {
-  Findings mine;
-  std::ranges::copy_if(findings, std::back_inserter(mine), [&](const Finding& finding) { return finding.question == question; });
-  return mine;
-}
-
-std::string in_words(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::fail: return "to mend";
-    case Verdict::caution: return "to look at";
-    case Verdict::pass: return "passes";
-    case Verdict::not_checked: break;
-  }
-  return "not checked";
-}
-
-/// Two columns of six questions, each with its worst verdict.
-void Column::questions(const Findings& findings) {
-  heading("the six questions");
-  constexpr double row_mm = 4.6;
-  int at = 0;
-  for (const Question question : every_question) {
-    const Verdict verdict = worst(of_question(findings, question));
-    const double y = y_ + at++ * row_mm;
-    pen_.symbol({left_ + 1.6, y}, symbol_of(verdict));
-    pen_.words({left_ + 5, y}, std::string{names_of(question)[static_cast<std::size_t>(question)]}, {2.2, palette::ink, true, Anchor::left});
-    pen_.fitted({left_ + width_, y}, in_words(verdict), width_ - 20, {2.1, palette::of(verdict), false, Anchor::right});
-  }
-  y_ += at * row_mm + 2;
-}
-
-/// The kinds on this plan, in two columns, with their icons as large as the room allows.
-void Column::legend(const Site& site) {
-  std::vector<Thing> present;
-  for (Thing& kind : every_kind()) {
-    const auto same = [&](const Item& item) { return item.thing.index() == kind.index(); };
-    if (std::ranges::any_of(site.items, same)) present.push_back(std::move(kind));
-  }
-  if (present.empty()) return;
-  heading("legend");
-  const std::size_t rows = (present.size() + 1) / 2;
-  const double row_mm = std::clamp((room_mm() - 2) / static_cast<double>(rows), 2.6, 7.5);
-  const double factor = std::min(0.85, row_mm / (2.2 * kind_symbol_half_mm));
-  const double text_mm = std::clamp(row_mm * 0.42, 1.6, 2.2);
-  for (std::size_t i = 0; i < present.size(); ++i) {
-    const double x = left_ + (i < rows ? 0 : width_ / 2);
-    const double y = y_ + (static_cast<double>(i % rows) + 0.35) * row_mm;
-    const double icon_mm = kind_symbol_half_mm * factor;
-    pen_.symbol({x + icon_mm, y}, scaled(symbol_of_kind(kind_key(present[i])), factor));
-    pen_.fitted({x + 2 * icon_mm + 1.2, y}, std::string{kind_label(present[i])}, width_ / 2 - 2 * icon_mm - 2, {text_mm});
-  }
-  y_ += static_cast<double>(rows) * row_mm;
-}
-
-void Column::foot(const SheetTitle& title, double metres_per_mm, UnitSystem units) {
-  const double top = box_.high.y - title_block_mm;
-  draw_title_block(pen_, {{box_.low.x, top}, box_.high}, title);
-  draw_north_arrow(pen_, {box_.high.x - 10, top - 9}, 4.2);
-  draw_scale_bar(pen_, {left_ + 2, top - 10}, width_ - 26, metres_per_mm, units);
-  pen_.words({left_ + 1, top - 15}, title.scale, {2.4, palette::ink, true, Anchor::left});
-}
+constexpr double plan_room_mm = 10;  ///< kept free around the yard for words at its edges
 
 /// What keeps the plan honest where it is read alone.
 void draw_plan_note(SheetPen& pen, const SheetBox& plan) {
@@ -112,6 +26,53 @@ void draw_plan_note(SheetPen& pen, const SheetBox& plan) {
              "Planning aid. Local code, the utility and licensed practice decide. Numbers beside the signs are those of the findings' tables.",
              plan.width_mm() - 6, {1.8, palette::quiet_ink, false, Anchor::left});
 }
+
+/// The part of the site that shows in the window, less a hand's breadth and the note at its foot.
+Box shown_ground(const Placement& placement, const SheetBox& window) {
+  constexpr double edge_mm = 1.5, note_mm = 6;
+  const auto on_site = [&](double x_mm, double y_mm) {
+    return SitePoint{(x_mm - placement.origin_x) / placement.per_unit, (placement.origin_y - y_mm) / placement.per_unit};
+  };
+  return {on_site(window.low.x + edge_mm, window.high.y - note_mm), on_site(window.high.x - edge_mm, window.low.y + edge_mm)};
+}
+
+PlanStyle style_of(const PlanSet& set, double scale_ratio) {
+  PlanStyle style;
+  style.units = set.site.units;
+  style.metres_per_mm = scale_ratio / 1000;
+  style.grains = set.catalogs.grains;
+  style.built_phase = set.options.built_phase;
+  return style;
+}
+
+/// Plan and column on one page.
+Page composed(const PlanSet& set, PlanParts parts, const Placement& placement, double metres_per_mm, SheetPen& words, const std::string& name) {
+  SheetPen ground{set.measure};
+  ground.box(set.layout.plan, palette::paper, {palette::none, 0, {}});
+  draw_plan_note(words, set.layout.plan);
+  draw_frame(words, set.layout.frame);
+  Page page{name};
+  page.drawings.push_back({ground.take(), in_millimetres(), {}});
+  page.drawings.push_back({with_labels(std::move(parts), {metres_per_mm, shown_ground(placement, set.layout.plan)}), placement, set.layout.plan});
+  page.drawings.push_back({words.take(), in_millimetres(), {}});
+  return page;
+}
+
+std::string ground_words(const PlanSet& set) {
+  const double interval_m = contour_interval_m(set.answers.surface, set.site.units);
+  if (!(interval_m > 0)) return set.answers.surface.known() ? "The ground is level." : "The ground is not known: it is taken as flat at level 0.";
+  std::string words = fmt::format("Contours every {}, of the ground as it will lie.", short_text_of(interval_m, Quantity::length, set.site.units));
+  if (!set.site.ground.source.empty()) words += " Levels: " + set.site.ground.source + ".";
+  return words;
+}
+
+/// A question's lines are not read over a photograph.
+Site without_pictures(Site site) {
+  std::erase_if(site.items, [](const Item& item) { return as<Picture>(item) != nullptr; });
+  return site;
+}
+
+void column_box(SheetPen& pen, const SheetBox& column) { pen.box(column, palette::white, {palette::ink, 0.18, {}}); }
 
 }  // namespace
 
@@ -129,33 +90,46 @@ Placement placed_in(const Box& ground, const SheetBox& window, double scale_rati
   return {centre.x - middle.x * mm_per_metre, centre.y + middle.y * mm_per_metre, mm_per_metre, 1};
 }
 
-Page plan_page(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings,
-               const SheetOptions& options, const PlanPageLayout& layout, double scale_ratio, const SheetTitle& title, const TextMeasure& measure) {
-  PlanStyle style;
-  style.units = site.units;
-  style.metres_per_mm = scale_ratio / 1000;
-  style.grains = catalogs.grains;
-  style.built_phase = options.built_phase;
-  style.pictures = options.pictures;
-  const Placement placement = placed_in(extent_of(site), layout.plan, scale_ratio);
+double plan_scale(const Box& ground, const SheetBox& window, UnitSystem units) {
+  return scale_ratio_that_fits(ground.high.x - ground.low.x, ground.high.y - ground.low.y, window.width_mm() - 2 * plan_room_mm,
+                               window.height_mm() - 2 * plan_room_mm, units);
+}
 
-  SheetPen ground{measure}, words{measure};
-  ground.box(layout.plan, palette::paper, {palette::none, 0, {}});
-  words.box(layout.column, palette::white, {palette::ink, 0.18, {}});
-  Column column{words, layout.column};
-  column.name(site.name, site.title.place);
-  column.questions(findings);
-  column.legend(site);
-  column.foot(title, style.metres_per_mm, site.units);
-  draw_plan_note(words, layout.plan);
-  draw_frame(words, layout.frame);
+Page general_plan(const PlanSet& set, double scale_ratio, const SheetTitle& title) {
+  PlanStyle style = style_of(set, scale_ratio);
+  style.pictures = set.options.pictures;
+  PlanParts parts = plan_parts(set.site, set.answers.surface, style);
+  add(parts, finding_parts(set.findings, {.units = style.units, .metres_per_mm = style.metres_per_mm, .words = OverlayWords::numbers,
+                                          .least = Verdict::fail, .places = false}));
+  SheetPen words{set.measure};
+  column_box(words, set.layout.column);
+  SheetColumn column{words, set.layout.column};
+  column.title(set.site.name, set.site.title.place);
+  column.questions(set.findings, set.question_sheets);
+  column.paragraph(ground_words(set));
+  column.legend(set.site);
+  column.foot(title, style.metres_per_mm, set.site.units);
+  return composed(set, std::move(parts), placed_in(extent_of(set.site), set.layout.plan, scale_ratio), style.metres_per_mm, words, title.sheet);
+}
 
-  Page page{title.sheet};
-  page.drawings.push_back({ground.take(), in_millimetres(), {}});
-  page.drawings.push_back({plan_drawing(site, surface, style), placement, layout.plan});
-  page.drawings.push_back({finding_overlay(findings, {site.units, style.metres_per_mm, OverlayWords::numbers}), placement, layout.plan});
-  page.drawings.push_back({words.take(), in_millimetres(), {}});
-  return page;
+Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
+  const Box ground = ground_of(question, set.site, set.answers);
+  const double ratio = plan_scale(ground, set.layout.plan, set.site.units);
+  title.scale = scale_words(ratio, set.site.units);
+  PlanStyle style = style_of(set, ratio);
+  style.contours = false;  // drain draws its own
+  style.hillshade = question == Question::drain;
+  PlanParts parts = plan_parts(without_pictures(set.site), set.answers.surface, style);
+  add(parts, answer_parts(question, set.answers, set.site, style));
+  add(parts, finding_parts(set.findings, {style.units, style.metres_per_mm, OverlayWords::numbers, Verdict::caution, question, question != Question::clear}));
+  SheetPen words{set.measure};
+  column_box(words, set.layout.column);
+  SheetColumn column{words, set.layout.column};
+  column.title(title_of(question), std::string{asked_by(question)});
+  column.key(key_of(question, set.site, set.answers));
+  column.findings_of(question, set.findings, set.site.units, set.findings_sheets);
+  column.foot(title, style.metres_per_mm, set.site.units);
+  return composed(set, std::move(parts), placed_in(ground, set.layout.plan, ratio), style.metres_per_mm, words, title.sheet);
 }
 
 }  // namespace yardwright

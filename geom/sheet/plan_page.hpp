@@ -1,5 +1,5 @@
-// Page 1 of a plan set: the plan at its scale in the big window, and beside it the legend, what the questions say,
-// the north arrow, the scale bar and the title block.
+// Pages with a plan: the plan at its scale in the big window, beside it the column. The general plan shows the yard
+// and what fails; each question has a plan of its own with what it computed and its findings numbered at their places.
 #pragma once
 
 #include "geom/sheet/plan_sheet.hpp"
@@ -15,7 +15,27 @@ PlanPageLayout plan_page_layout(double width_mm, double height_mm);
 /// Where a plan lands so that `ground` is in the middle of `window`.
 Placement placed_in(const Box& ground, const SheetBox& window, double scale_ratio);
 
-Page plan_page(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings,
-               const SheetOptions& options, const PlanPageLayout& layout, double scale_ratio, const SheetTitle& title, const TextMeasure& measure);
+/// What every page of a set is made from.
+struct PlanSet {
+  const Site& site;
+  const Answers& answers;
+  const Catalogs& catalogs;
+  Findings findings;  ///< of every question, numbered as they stand
+  SheetOptions options;
+  PlanPageLayout layout;
+  const TextMeasure& measure;
+  std::vector<int> question_sheets;  ///< by question; 0 for none
+  std::string findings_sheets;       ///< "sheets 8 to 9"
+};
+
+/// Whether a question has something to draw on a plan of its own.
+bool has_plan(Question question, const Answers& answers);
+
+Page general_plan(const PlanSet& set, double scale_ratio, const SheetTitle& title);
+/// At the largest standard scale at which what the question is about fits; the title takes it.
+Page question_plan(const PlanSet& set, Question question, SheetTitle title);
+
+/// The largest standard scale at which a ground fits into the window of a plan.
+double plan_scale(const Box& ground, const SheetBox& window, UnitSystem units);
 
 }  // namespace yardwright

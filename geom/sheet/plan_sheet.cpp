@@ -2,18 +2,19 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "geom/sheet/finding_tables.hpp"
 #include "geom/sheet/overlay.hpp"
 #include "geom/sheet/plan_drawing.hpp"
 #include "geom/sheet/plan_page.hpp"
+#include "geom/sheet/plan_parts.hpp"
 #include "geom/sheet/schedule_tables.hpp"
 #include "geom/sheet/sheet_scale.hpp"
 
 namespace yardwright {
 
 namespace {
-
-constexpr double plan_room_mm = 10;  ///< kept free around the yard for words at its edges
 
 struct PaperSize {
   double long_mm, short_mm;
@@ -44,8 +45,7 @@ PageSize page_size(const SheetOptions& options) {
 
 Expected<double> chosen_scale(const Site& site, const SheetOptions& options, const SheetBox& window) {
   const Box ground = extent_of(site);
-  const double fits = scale_ratio_that_fits(ground.high.x - ground.low.x, ground.high.y - ground.low.y,
-                                            window.width_mm() - 2 * plan_room_mm, window.height_mm() - 2 * plan_room_mm, site.units);
+  const double fits = plan_scale(ground, window, site.units);
   const double wanted = options.scale_ratio.value_or(fits);
   const double wide_mm = (ground.high.x - ground.low.x) * 1000 / wanted, high_mm = (ground.high.y - ground.low.y) * 1000 / wanted;
   if (wide_mm > window.width_mm() || high_mm > window.height_mm()) {
@@ -77,27 +77,68 @@ void finish_table_page(Page& page, const SheetBox& frame, SheetTitle title, cons
   page.drawings.push_back({pen.take(), in_millimetres(), {}});
 }
 
+/// "today", or "today to the next bin".
+std::string phase_words(const Site& site, int built_phase) {
+  if (site.phases.empty()) return "";
+  const auto last = std::min(static_cast<std::size_t>(std::max(0, built_phase)), site.phases.size() - 1);
+  return last == 0 ? site.phases.front() : fmt::format("{} to {}", site.phases.front(), site.phases[last]);
+}
+
+std::string sheets_words(int first, int last) { return first == last ? fmt::format("sheet {}", first) : fmt::format("sheets {} to {}", first, last); }
+
+/// The tables, unfinished: without frame and title, whose numbers are not known yet.
+std::vector<Page> table_pages(PlanSet& set, int first_sheet) {
+  const UnitSystem units = set.site.units;
+  std::vector<Page> pages;
+  add_table_pages(pages, "Schedules", schedule_tables(set.site, set.answers.surface, set.catalogs), set.layout.frame, set.measure);
+  const int first = first_sheet + static_cast<int>(pages.size());
+  add_table_pages(pages, "Findings", finding_tables(set.findings, units), set.layout.frame, set.measure);
+  set.findings_sheets = sheets_words(first, first_sheet + static_cast<int>(pages.size()) - 1);
+  add_table_pages(pages, "Cautions", {cautions_table()}, set.layout.frame, set.measure);
+  return pages;
+}
+
+/// Gives every question with a plan its sheet, from 2 on; the number of the sheet after them.
+int number_questions(PlanSet& set) {
+  int next = 2;
+  for (const Question question : every_question) set.question_sheets.push_back(has_plan(question, set.answers) ? next++ : 0);
+  return next;
+}
+
 }  // namespace
 
-Expected<std::vector<Page>> plan_sheets(const Site& site, const DesignSurface& surface, const Catalogs& catalogs,
-                                        const Findings& findings, const SheetOptions& options) {
+bool has_plan(Question question, const Answers& answers) {
+  const Findings& findings = findings_of(answers, question);
+  const bool placed = std::ranges::any_of(findings, [](const Finding& finding) { return !finding.place.empty() && finding.verdict <= Verdict::caution; });
+  switch (question) {
+    case Question::reach: return placed || !answers.reach.spouts.empty();
+    case Question::turn: return placed || !answers.turn.routes.empty();
+    case Question::drain: return placed || answers.surface.known();
+    case Question::clear: return placed || !answers.clear.near.empty();
+    default: return placed;
+  }
+}
+
+Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers, const Catalogs& catalogs, const SheetOptions& options) {
   const PageSize size = page_size(options);
-  const PlanPageLayout layout = plan_page_layout(size.width_mm, size.height_mm);
-  const Expected<double> scale = chosen_scale(site, options, layout.plan);
+  const TextMeasure measure;
+  PlanSet set{site, answers, catalogs, all_findings(answers), options, plan_page_layout(size.width_mm, size.height_mm), measure, {}, {}};
+  const Expected<double> scale = chosen_scale(site, options, set.layout.plan);
   if (!scale) return tl::unexpected{scale.error()};
 
-  const TextMeasure measure;
-  std::vector<Page> tables;
-  add_table_pages(tables, "Schedules", schedule_tables(site, surface, catalogs), layout.frame, measure);
-  std::vector<Table> judged = finding_tables(findings, site.units);
-  judged.push_back(cautions_table());
-  add_table_pages(tables, "Findings", judged, layout.frame, measure);
-
-  SheetTitle title{site.name, site.title, "Plan", scale_words(*scale, site.units), 1, static_cast<int>(tables.size()) + 1};
-  std::vector<Page> pages{plan_page(site, surface, catalogs, findings, options, layout, *scale, title, measure)};
+  const int first_table = number_questions(set);
+  std::vector<Page> tables = table_pages(set, first_table);
+  SheetTitle title{site.name, site.title, "General plan", scale_words(*scale, site.units), phase_words(site, options.built_phase), 1,
+                   first_table - 1 + static_cast<int>(tables.size())};
+  std::vector<Page> pages{general_plan(set, *scale, title)};
+  for (const Question question : every_question) {
+    title.number = set.question_sheets[static_cast<std::size_t>(question)];
+    title.sheet = title_of(question);
+    if (title.number > 0) pages.push_back(question_plan(set, question, title));
+  }
   for (Page& page : tables) {
-    ++title.number;
-    finish_table_page(page, layout.frame, title, measure);
+    title.number = static_cast<int>(pages.size()) + 1;
+    finish_table_page(page, set.layout.frame, title, measure);
     pages.push_back(std::move(page));
   }
   for (Page& page : pages) {
@@ -107,23 +148,22 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const DesignSurface& s
   return pages;
 }
 
-Page plan_picture(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings,
-                  std::vector<PicturePixels> pictures) {
-  constexpr double wanted_mm = 360;
+Page plan_picture(const Site& site, const Answers& answers, const Catalogs& catalogs, std::vector<PicturePixels> pictures) {
+  constexpr double wanted_mm = 360, room_mm = 10;
   const Box ground = extent_of(site);
   const double longest_m = std::max({ground.high.x - ground.low.x, ground.high.y - ground.low.y, 1.0});
   const double ratio = longest_m * 1000 / wanted_mm;
-  const double width_mm = (ground.high.x - ground.low.x) * 1000 / ratio + 2 * plan_room_mm;
-  const double height_mm = (ground.high.y - ground.low.y) * 1000 / ratio + 2 * plan_room_mm;
+  const double width_mm = (ground.high.x - ground.low.x) * 1000 / ratio + 2 * room_mm;
+  const double height_mm = (ground.high.y - ground.low.y) * 1000 / ratio + 2 * room_mm;
   PlanStyle style;
   style.units = site.units;
   style.metres_per_mm = ratio / 1000;
   style.grains = catalogs.grains;
   style.pictures = std::move(pictures);
-  const Placement placement = placed_in(ground, {{0, 0}, {width_mm, height_mm}}, ratio);
+  PlanParts parts = plan_parts(site, answers.surface, style);
+  add(parts, finding_parts(all_findings(answers), {.units = site.units, .metres_per_mm = style.metres_per_mm}));
   Page page{"Plan", width_mm, height_mm, palette::paper, {}};
-  page.drawings.push_back({plan_drawing(site, surface, style), placement, {}});
-  page.drawings.push_back({finding_overlay(findings, {site.units, style.metres_per_mm}), placement, {}});
+  page.drawings.push_back({with_labels(std::move(parts), {style.metres_per_mm, {}}), placed_in(ground, {{0, 0}, {width_mm, height_mm}}, ratio), {}});
   return page;
 }
 

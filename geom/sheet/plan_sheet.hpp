@@ -1,12 +1,13 @@
-// The plan set of a yard: the plan at a true standard scale, the tables of its spouts, bins and items, and every
-// finding with what would mend it. Pages in paper millimetres; page 1 is the plan. docs/methods/sheet.md
+// The plan set of a yard: the general plan at a true standard scale, a plan of each question with what it computed and
+// its findings at their places, the tables of spouts, bins and items, every finding with what would mend it, and the
+// cautions. Pages in paper millimetres; page 1 is the general plan. docs/methods/sheet.md
 #pragma once
 
 #include <array>
 #include <limits>
 #include <optional>
 
-#include "geom/ground/design_surface.hpp"
+#include "geom/check/check.hpp"
 #include "geom/sheet/page.hpp"
 #include "geom/sheet/plan_drawing.hpp"
 #include "geom/site/catalog/catalogs.hpp"
@@ -24,17 +25,15 @@ constexpr std::array<std::string_view, 2> names_of(Orientation) { return {"lands
 struct SheetOptions {
   Paper paper = Paper::tabloid;
   Orientation orientation = Orientation::landscape;
-  std::optional<double> scale_ratio;  ///< 480 is 1 in = 40 ft; else the largest standard scale that fits
-  std::vector<PicturePixels> pictures = {};  ///< that lie under the plan
+  std::optional<double> scale_ratio;  ///< of the general plan: 480 is 1 in = 40 ft; else the largest standard scale that fits
   int built_phase = std::numeric_limits<int>::max();  ///< what later phases build is drawn faded
+  std::vector<PicturePixels> pictures = {};           ///< that lie under the general plan
 };
 
 /// Refused where the yard does not fit on the paper at the wanted scale.
-Expected<std::vector<Page>> plan_sheets(const Site& site, const DesignSurface& surface, const Catalogs& catalogs,
-                                        const Findings& findings, const SheetOptions& options = {});
+Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers, const Catalogs& catalogs, const SheetOptions& options = {});
 
 /// The plan alone, its page cut to the yard, for a picture.
-Page plan_picture(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Findings& findings,
-                  std::vector<PicturePixels> pictures = {});
+Page plan_picture(const Site& site, const Answers& answers, const Catalogs& catalogs, std::vector<PicturePixels> pictures = {});
 
 }  // namespace yardwright

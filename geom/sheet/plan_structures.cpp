@@ -36,14 +36,7 @@ Polygon capsule(const Pose& pose, double length_m, double diameter_m) {
   return shape;
 }
 
-std::string use_words(BuildingUse use) {
-  switch (use) {
-    case BuildingUse::dwelling: return "dwelling";
-    case BuildingUse::control_room: return "control room";
-    case BuildingUse::farm_building: break;
-  }
-  return "farm building";
-}
+constexpr double well_mm = 1.3;
 
 }  // namespace
 
@@ -55,34 +48,30 @@ ItemMarks marks_of(const Building& building, const Scene& scene) {
   add_roof_lines(marks.shapes, building, box);
   const std::string size = fmt::format("{} × {}", short_text_of(building.length_m, Quantity::length, scene.style.units),
                                        short_text_of(building.width_m, Quantity::length, scene.style.units));
-  add_label(marks, scene, building.at, scene.item.name.empty() ? size : use_words(building.use), building.length_m);
+  add_label(marks, scene, around(box), Prefer::inside, size);
   return marks;
 }
 
 ItemMarks marks_of(const Tank& tank, const Scene& scene) {
   ItemMarks marks;
   const Stroke edge{palette::fuel, 0.35, tank.underground ? std::vector<double>{1, 0.6} : std::vector<double>{}};
-  add_polygon(marks.shapes, capsule({tank.at, tank.facing}, tank.length_m, tank.diameter_m),
-              tank.underground ? palette::none : palette::white, edge);
-  if (!scene.style.labels) return marks;
+  const Polygon shell = capsule({tank.at, tank.facing}, tank.length_m, tank.diameter_m);
+  add_polygon(marks.shapes, shell, tank.underground ? palette::none : palette::white, edge);
   const std::string contents = tank.contents == TankContents::ammonia ? "ammonia" : "LP gas";
-  TextMark name = words(tank.at, title_of(scene.item), 2.0, palette::ink);
-  name.offset_mm = {0, 2.8};
-  TextMark size = words(tank.at, contents + " " + short_text_of(tank.water_capacity_m3, Quantity::tank_volume, scene.style.units), 1.8,
-                        palette::fuel);
-  size.offset_mm = {0, 5.0};
-  marks.words = {name, size};
+  add_label(marks, scene, around(shell), Prefer::below,
+            contents + " " + short_text_of(tank.water_capacity_m3, Quantity::tank_volume, scene.style.units));
   return marks;
 }
 
 ItemMarks marks_of(const Well& well, const Scene& scene) {
   ItemMarks marks;
-  marks.shapes.push_back(spot(well.at, 1.3, palette::paper, {palette::water, 0.35, {}}));
+  marks.shapes.push_back(spot(well.at, well_mm, palette::paper, {palette::water, 0.35, {}}));
   marks.shapes.push_back(spot(well.at, 0.45, palette::water, {palette::none, 0, {}}));
   if (!scene.style.labels) return marks;
-  TextMark name = words(well.at, title_of(scene.item), 2.0, palette::water, Anchor::left);
-  name.offset_mm = {2.0, 0};
-  marks.words.push_back(name);
+  Label label = name_and_size(scene, "");
+  label.lines.front().colour = palette::water;
+  add_spots_beside(label, well.at, well_mm);
+  marks.labels.push_back(std::move(label));
   return marks;
 }
 
@@ -95,7 +84,7 @@ ItemMarks marks_of(const OverheadLine& overhead, const Scene& scene) {
   }
   if (!scene.style.labels) return marks;
   const std::string lowest = short_text_of(overhead.lowest_conductor_m, Quantity::length, scene.style.units);
-  add_words_along(marks, overhead.path, fmt::format("{} · lowest wire {}", title_of(scene.item), lowest), palette::ink);
+  add_words_along(marks, scene.style, overhead.path, fmt::format("{} · lowest wire {}", title_of(scene.item), lowest), palette::ink);
   return marks;
 }
 

@@ -24,7 +24,7 @@ ItemMarks marks_of(const Drive& drive, const Scene& scene) {
   const SitePath middle = with_fillets(drive.path, drive.corner_radius_m, curve_step_m);
   add_region(marks.shapes, strip_of(middle, drive.width_m), surface_colour(drive.surface), {palette::earth.faded(0.5), 0.15, {}});
   if (scene.style.labels && !scene.item.name.empty()) {
-    add_words_along(marks, middle, scene.item.name, palette::earth);
+    add_words_along(marks, scene.style, middle, scene.item.name, palette::earth);
   }
   return marks;
 }
@@ -51,11 +51,8 @@ ItemMarks marks_of(const Gate& gate, const Scene& scene) {
   for (const SitePoint post : {gate.at - half, gate.at + half}) {
     marks.shapes.push_back(spot(post, 0.6, palette::ink, {palette::none, 0, {}}));
   }
-  if (scene.style.labels) {
-    TextMark name = words(gate.at, title_of(scene.item), 2.0, palette::ink);
-    name.offset_mm = {0, 2.6};
-    marks.words.push_back(name);
-  }
+  add_label(marks, scene, around(rectangle({gate.at, gate.facing}, gate.width_m * 0.2, gate.width_m)), Prefer::below,
+            short_text_of(gate.width_m, Quantity::length, scene.style.units) + " clear");
   return marks;
 }
 
@@ -68,7 +65,7 @@ ItemMarks marks_of(const Scale& scale, const Scene& scene) {
     const SitePoint at = scale.at + along * (scale.length_m * i / 8.0);
     marks.shapes.push_back(line({at - across, at + across}, {palette::faint_ink, 0.12, {}}));
   }
-  add_label_under(marks, scene, rectangle(pose, scale.length_m, scale.width_m), short_text_of(scale.length_m, Quantity::length, scene.style.units));
+  add_label(marks, scene, around(rectangle(pose, scale.length_m, scale.width_m)), Prefer::below, short_text_of(scale.length_m, Quantity::length, scene.style.units));
   return marks;
 }
 

@@ -26,7 +26,7 @@ void draw_cells(SheetPen& pen, const SheetBox& row, const std::vector<TitleCell>
     const double wide = cell.share / shares * row.width_mm();
     if (x > row.low.x) pen.line({x, row.low.y}, {x, row.high.y}, thin_line);
     pen.words({x + 1.5, row.low.y + row.height_mm() * 0.28}, cell.label, label_style);
-    pen.fitted({x + 1.5, row.low.y + row.height_mm() * 0.66}, cell.value.empty() ? "–" : cell.value, wide - 3, value_style);
+    pen.fitted({x + 1.5, row.low.y + row.height_mm() * 0.66}, cell.value, wide - 3, value_style);
     x += wide;
   }
 }
@@ -55,7 +55,9 @@ void draw_title_block(SheetPen& pen, const SheetBox& box, const SheetTitle& titl
                                                  {{"owner", title.block.owner, 1}},
                                                  {{"place", title.block.place, 1}},
                                                  {{"drawn by", title.block.drawn_by, 1}, {"date", title.block.date, 1}},
-                                                 {{"scale", title.scale, 1.4}, {"sheet", sheet_number(title), 1}}};
+                                                 {{"phase", title.phase, 1.4}, {"revision", title.block.revision, 1}},
+                                                 {{"sheet", title.sheet, 1.4}, {"number", sheet_number(title), 1}},
+                                                 {{"scale", title.scale, 1}}};
   const double high = box.height_mm() / static_cast<double>(rows.size());
   double y = box.low.y;
   for (const auto& cells : rows) {
@@ -70,8 +72,8 @@ void draw_title_strip(SheetPen& pen, const SheetBox& frame, const SheetTitle& ti
   pen.line({frame.low.x, top}, {frame.high.x, top}, thin_line);
   draw_cells(pen, {{frame.low.x, top}, frame.high},
              {{"yard", title.yard, 3}, {"owner", title.block.owner, 2}, {"place", title.block.place, 2},
-              {"drawn by", title.block.drawn_by, 1.6}, {"date", title.block.date, 1.2}, {"sheet", title.sheet, 1.6},
-              {"number", sheet_number(title), 0.9}});
+              {"drawn by", title.block.drawn_by, 1.4}, {"date", title.block.date, 1.1}, {"revision", title.block.revision, 0.8},
+              {"phase", title.phase, 1.4}, {"sheet", title.sheet, 1.4}, {"number", sheet_number(title), 0.9}});
 }
 
 void draw_north_arrow(SheetPen& pen, SheetPoint centre, double radius_mm) {

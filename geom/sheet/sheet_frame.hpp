@@ -7,13 +7,15 @@
 namespace yardwright {
 
 inline constexpr double sheet_margin_mm = 8;
+inline constexpr double title_block_mm = 54;   ///< at the foot of the column beside a plan
 inline constexpr double title_strip_mm = 12;  ///< at the foot of a sheet of tables
 
 struct SheetTitle {
   std::string yard;
   TitleBlock block;
-  std::string sheet;  ///< "Plan", "Schedules"
+  std::string sheet;  ///< "General plan", "Schedules"
   std::string scale;  ///< empty where nothing is to scale
+  std::string phase;  ///< up to which the yard is drawn
   int number = 1, count = 1;
 };
 

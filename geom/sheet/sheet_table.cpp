@@ -10,8 +10,7 @@ namespace {
 const TextStyle title_style{3.4, palette::ink, true, Anchor::left};
 const TextStyle note_style{2.2, palette::quiet_ink, false, Anchor::left};
 const TextStyle heading_style{1.9, palette::quiet_ink, true, Anchor::left};
-constexpr double cell_height_mm = 2.2;
-constexpr double row_gap_mm = 1.4;
+constexpr double row_gap_ratio = 0.64;  ///< of the letters' height
 constexpr double column_gap_mm = 2.5;
 constexpr double table_gap_mm = 7;
 constexpr double symbol_room_mm = 4;
@@ -32,6 +31,7 @@ class Flow {
   Flow(const SheetBox& box, const TextMeasure& measure) : box_{box}, measure_{measure}, pen_{measure}, y_{box.low.y} {}
 
   void add(const Table& table) {
+    letter_mm_ = table.letter_mm;
     place_columns(table);
     begin_table(table);
     for (const auto& cells : table.rows) add_row(table, cells);
@@ -44,8 +44,9 @@ class Flow {
   }
 
  private:
-  TextStyle style_of(const TableCell& cell) const { return {cell_height_mm, cell.colour, cell.bold, Anchor::left}; }
-  double line_mm() const { return pen_.line_height_mm({cell_height_mm}); }
+  TextStyle style_of(const TableCell& cell) const { return {letter_mm_, cell.colour, cell.bold, Anchor::left}; }
+  double line_mm() const { return pen_.line_height_mm({letter_mm_}); }
+  double row_gap_mm() const { return letter_mm_ * row_gap_ratio; }
   double room_mm() const { return box_.high.y - y_; }
   double width_mm(std::size_t column) const { return edges_[column + 1] - edges_[column] - column_gap_mm; }
 
@@ -68,6 +69,11 @@ class Flow {
     add_heading(table);
   }
 
+  void continue_table(const Table& table) {
+    if (!table.title.empty()) y_ = pen_.paragraph({box_.low.x, y_}, table.title + ", continued", box_.width_mm(), note_style) + 0.8;
+    add_heading(table);
+  }
+
   void add_heading(const Table& table) {
     double bottom = y_;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
@@ -78,14 +84,14 @@ class Flow {
     }
     y_ = bottom + 0.6;
     pen_.line({box_.low.x, y_}, {box_.high.x, y_}, {palette::ink, 0.3, {}});
-    y_ += row_gap_mm / 2;
+    y_ += row_gap_mm() / 2;
   }
 
   SetRow set(const std::vector<TableCell>& cells) const {
     SetRow row{cells, {}};
     for (std::size_t i = 0; i < cells.size(); ++i) {
       const double room = width_mm(i) - (cells[i].verdict ? symbol_room_mm : 0);
-      row.lines.push_back(measure_.wrapped(cells[i].text, cell_height_mm, room, cells[i].bold));
+      row.lines.push_back(measure_.wrapped(cells[i].text, letter_mm_, room, cells[i].bold));
     }
     return row;
   }
@@ -93,14 +99,14 @@ class Flow {
   void add_row(const Table& table, const std::vector<TableCell>& cells) {
     const SetRow row = set(cells);
     for (std::size_t first = 0; first < row.line_count();) {
-      const double wanted_mm = static_cast<double>(row.line_count() - first) * line_mm() + row_gap_mm;
+      const double wanted_mm = static_cast<double>(row.line_count() - first) * line_mm() + row_gap_mm();
       const bool fresh = y_ < box_.low.y + 20;
       if (wanted_mm > room_mm() && !fresh) {
         next_page();
-        add_heading(table);
+        continue_table(table);
         continue;
       }
-      const auto fitting = static_cast<std::size_t>(std::max(1.0, (room_mm() - row_gap_mm) / line_mm()));
+      const auto fitting = static_cast<std::size_t>(std::max(1.0, (room_mm() - row_gap_mm()) / line_mm()));
       const std::size_t count = std::min(row.line_count() - first, fitting);
       draw_lines(table, row, first, count);
       first += count;
@@ -109,8 +115,8 @@ class Flow {
 
   void draw_lines(const Table& table, const SetRow& row, std::size_t first, std::size_t count) {
     for (std::size_t column = 0; column < row.cells.size(); ++column) draw_cell(table.columns[column], row, column, first, count);
-    y_ += static_cast<double>(count) * line_mm() + row_gap_mm;
-    pen_.line({box_.low.x, y_ - row_gap_mm / 2}, {box_.high.x, y_ - row_gap_mm / 2}, {palette::rule_line, 0.15, {}});
+    y_ += static_cast<double>(count) * line_mm() + row_gap_mm();
+    pen_.line({box_.low.x, y_ - row_gap_mm() / 2}, {box_.high.x, y_ - row_gap_mm() / 2}, {palette::rule_line, 0.15, {}});
   }
 
   void draw_cell(const TableColumn& shape, const SetRow& row, std::size_t column, std::size_t first, std::size_t count) {
@@ -138,6 +144,7 @@ class Flow {
   const TextMeasure& measure_;
   SheetPen pen_;
   double y_;
+  double letter_mm_ = 2.2;
   std::vector<double> edges_;
   std::vector<Drawing> pages_;
 };

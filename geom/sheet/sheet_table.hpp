@@ -24,6 +24,7 @@ struct Table {
   std::string note;  ///< a quiet line under the title
   std::vector<TableColumn> columns;
   std::vector<std::vector<TableCell>> rows;
+  double letter_mm = 2.2;  ///< height of the cells' letters
 };
 
 /// One drawing for each page, all within `box`.

@@ -31,8 +31,10 @@ std::string mend_words(const Mend& mend, UnitSystem units) {
 }
 
 std::string basis_words(const Finding& finding) {
-  if (finding.source.empty()) return std::string{words_for(finding.basis)};
-  return fmt::format("{}: {}", words_for(finding.basis), finding.source);
+  const std::string_view basis = words_for(finding.basis);
+  if (finding.source.empty()) return std::string{basis};
+  if (finding.source.starts_with(basis)) return finding.source;
+  return fmt::format("{}: {}", basis, finding.source);
 }
 
 std::string sentence(const Finding& finding, UnitSystem units) {

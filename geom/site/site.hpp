@@ -92,6 +92,7 @@ struct TitleBlock {
   std::string place;
   std::string drawn_by;
   std::string date;
+  std::string revision;
   bool operator==(const TitleBlock&) const = default;
 };
 
@@ -101,6 +102,7 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"place", "place", "where it lies, in words"}, self.place);
   visit(Field{"drawn-by", "drawn by", "who drew it"}, self.drawn_by);
   visit(Field{"date", "date", "of the drawing"}, self.date);
+  visit(Field{"revision", "revision", "of the drawing: A, B, 1, 2"}, self.revision);
 }
 
 struct Site {

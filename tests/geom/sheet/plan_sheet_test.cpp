@@ -1,5 +1,7 @@
 #include "geom/sheet/plan_sheet.hpp"
 
+#include <fmt/format.h>
+
 #include <catch2/catch.hpp>
 #include <regex>
 
@@ -22,8 +24,16 @@ Site hundred_foot_yard() {
   return site;
 }
 
+/// The answers of a yard of which only these findings are known.
+Answers answers_with(const Site& site, const Findings& findings) {
+  Answers answers;
+  answers.surface = design_surface(site);
+  answers.reach.findings = findings;
+  return answers;
+}
+
 std::vector<Page> sheets_of(const Site& site, const SheetOptions& options, const Findings& findings = {}) {
-  auto pages = plan_sheets(site, design_surface(site), shipped_catalogs(), findings, options);
+  auto pages = plan_sheets(site, answers_with(site, findings), shipped_catalogs(), options);
   REQUIRE(pages.has_value());
   return std::move(*pages);
 }
@@ -117,7 +127,7 @@ TEST_CASE("A yard that does not fit at the wanted scale is refused with one at w
   SheetOptions options;
   options.paper = Paper::letter;
   options.scale_ratio = 12;
-  const auto pages = plan_sheets(hundred_foot_yard(), {}, shipped_catalogs(), {}, options);
+  const auto pages = plan_sheets(hundred_foot_yard(), {}, shipped_catalogs(), options);
   REQUIRE_FALSE(pages.has_value());
   CHECK(pages.error().front().mend.find("1 in = ") != std::string::npos);
 }
@@ -135,6 +145,76 @@ TEST_CASE("A finding's words, its mend, the scale and the cautions stand on the 
 TEST_CASE("A question that gave no finding is said to be not judged") {
   const std::string words = all_words(sheets_of(hundred_foot_yard(), {}, {failing_finding()}));
   CHECK(words.find("it was not judged") != std::string::npos);
+}
+
+TEST_CASE("Each question has a plan of its own where it has something to draw; the sheets are numbered through") {
+  const Site site = scenes::old_yard();
+  const auto pages = plan_sheets(site, check(site, shipped_catalogs()), shipped_catalogs());
+  REQUIRE(pages.has_value());
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < pages->size(); ++i) {
+    names.push_back((*pages)[i].name);
+    CHECK(all_words({(*pages)[i]}).find(fmt::format("{} of {}\n", i + 1, pages->size())) != std::string::npos);
+  }
+  names.erase(std::unique(names.begin(), names.end()), names.end());
+  CHECK(names == std::vector<std::string>{"General plan", "Reach", "Turn", "Drain", "Clear", "Pace", "Schedules", "Findings", "Cautions"});
+}
+
+TEST_CASE("Every failing finding with a place has its number on the general plan and on its question's") {
+  const Site site = scenes::old_yard();
+  const Answers answers = check(site, shipped_catalogs());
+  const Findings findings = all_findings(answers);
+  const auto pages = plan_sheets(site, answers, shipped_catalogs());
+  REQUIRE(pages.has_value());
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    if (findings[i].verdict != Verdict::fail || findings[i].place.empty()) continue;
+    INFO(findings[i].id);
+    const std::regex number{"(^|\n)([0-9]+, )*" + std::to_string(i + 1) + "(, [0-9]+)*\n"};
+    int plans = 0;
+    for (const Page& page : *pages) {
+      if (page.drawings.size() == 3) plans += std::regex_search(all_words({{"", 0, 0, {}, {page.drawings[1]}}}), number);
+    }
+    CHECK(plans == 2);
+  }
+}
+
+TEST_CASE("On no paper does one name of the general plan lie on another") {
+  const TextMeasure measure;
+  for (const Site& site : {scenes::old_yard(), scenes::new_yard()}) {
+    for (const Paper paper : {Paper::letter, Paper::tabloid, Paper::ansi_d, Paper::a4, Paper::a3, Paper::a1}) {
+      SheetOptions options;
+      options.paper = paper;
+      const auto pages = plan_sheets(site, check(site, shipped_catalogs()), shipped_catalogs(), options);
+      REQUIRE(pages.has_value());
+      const PlacedDrawing& plan = pages->front().drawings[1];
+      std::vector<std::pair<std::string, SheetBox>> said;
+      for (const Mark& mark : plan.drawing.marks) {
+        const TextMark* text = std::get_if<TextMark>(&mark);
+        if (text == nullptr || text->turn_deg != 0) continue;
+        const SheetBox box = box_of_words(*text, plan, measure);
+        for (const auto& [other, taken] : said) {
+          INFO(text->text << " on " << other << ", paper " << names_of(paper)[static_cast<std::size_t>(paper)]);
+          const bool apart = box.low.x > taken.high.x || taken.low.x > box.high.x || box.low.y > taken.high.y || taken.low.y > box.high.y;
+          CHECK(apart);
+        }
+        said.emplace_back(text->text, box);
+      }
+      CHECK(said.size() > 10);
+    }
+  }
+}
+
+TEST_CASE("Every bin's size stands on the general plan of the smallest paper") {
+  const Site site = scenes::old_yard();
+  SheetOptions options;
+  options.paper = Paper::letter;
+  const auto pages = plan_sheets(site, check(site, shipped_catalogs()), shipped_catalogs(), options);
+  REQUIRE(pages.has_value());
+  const std::string words = all_words({{"", 0, 0, {}, {pages->front().drawings[1]}}});
+  for (const char* size : {"North 1\n36 ft · 20.7k bu", "North 2\n36 ft · 20.7k bu", "West\n30 ft · 13.1k bu", "Wet bin\n24 ft", "Next bin\n48 ft"}) {
+    INFO(size);
+    CHECK(words.find(size) != std::string::npos);
+  }
 }
 
 TEST_CASE("An empty yard still makes a plan set") { CHECK(sheets_of(Site{}, {}).size() >= 2); }

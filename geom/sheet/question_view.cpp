@@ -1,0 +1,129 @@
+#include "geom/sheet/question_view.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <optional>
+
+#include "geom/ground/contours.hpp"
+#include "geom/sheet/plan_parts.hpp"
+#include "geom/sheet/size_words.hpp"
+#include "geom/site/footprint.hpp"
+
+namespace yardwright {
+
+namespace {
+
+/// A box that grows.
+class Growing {
+ public:
+  void take(const Box& more) {
+    if (!box_) box_ = more;
+    box_->low = {std::min(box_->low.x, more.low.x), std::min(box_->low.y, more.low.y)};
+    box_->high = {std::max(box_->high.x, more.high.x), std::max(box_->high.y, more.high.y)};
+  }
+  void take(SitePoint point) { take(Box{point, point}); }
+  void take(const SitePath& path) {
+    for (const SitePoint point : path) take(point);
+  }
+  const std::optional<Box>& box() const { return box_; }
+
+ private:
+  std::optional<Box> box_;
+};
+
+bool handles_grain(const Thing& thing) {
+  return std::holds_alternative<Bin>(thing) || std::holds_alternative<Leg>(thing) || std::holds_alternative<OverheadHolding>(thing) ||
+         std::holds_alternative<Dryer>(thing);
+}
+
+void take_routes(Growing& ground, const turn::Answer& answer) {
+  for (const turn::DrivenRoute& route : answer.routes) {
+    for (const Polygon& swept : route.swept) ground.take(box_of(swept.outer));
+  }
+}
+
+void take_pairs(Growing& ground, const clear::Answer& answer) {
+  for (const clear::NearPlace& near : answer.near) {
+    ground.take(near.pair.a);
+    ground.take(near.pair.b);
+  }
+}
+
+void take_items(Growing& ground, const Site& site, bool (*wanted)(const Thing&)) {
+  for (const Item& item : site.items) {
+    if (!wanted(item.thing)) continue;
+    if (const auto outline = footprint(item.thing)) ground.take(box_of(*outline));
+  }
+}
+
+std::vector<KeyRow> reach_key() {
+  return {key_of_line({palette::reach, 0.6, {}}, "spout that is steep enough: slope · length"),
+          key_of_line({palette::fail, 0.6, {1.8, 1.1}}, "spout with something to mend"),
+          key_of_line({palette::reach.faded(0.7), 0.25, {1.6, 1.1}}, "how far a leg reaches a bin of that size, on this ground, with dry grain")};
+}
+
+std::vector<KeyRow> turn_key(const Site& site, const turn::Answer& answer) {
+  std::vector<KeyRow> rows{key_of_line({palette::water.faded(0.75), 0.3, {}}, "edge of what the vehicle sweeps"),
+                           key_of_line({palette::water.faded(0.6), 0.2, {2.4, 1.2}}, "way of its front axle"),
+                           key_of_line({palette::water, 0.3, {}}, "room beside what it passes nearest")};
+  for (const turn::DrivenRoute& route : answer.routes) {
+    const Item* item = find(site, route.route);
+    const Route* drawn = item ? as<Route>(*item) : nullptr;
+    if (drawn) rows.push_back({{}, fmt::format("{}: vehicle {}", title_of(*item), drawn->vehicle)});
+  }
+  return rows;
+}
+
+std::vector<KeyRow> drain_key(const Site& site, const DesignSurface& surface) {
+  const auto length_words = [&](double metres) { return short_text_of(metres, Quantity::length, site.units); };
+  const double interval_m = contour_interval_m(surface, site.units);
+  std::vector<KeyRow> rows;
+  if (interval_m > 0) {
+    rows.push_back(key_of_line({palette::earth, 0.25, {}}, "contour of the ground as it will lie, every " + length_words(interval_m)));
+    rows.push_back(key_of_line({palette::quiet_ink, 0.25, {1.4, 0.9}}, "contour of the ground as it lies, where it differs"));
+  }
+  rows.push_back(key_of_area(palette::water.faded(0.28), {palette::water, 0.25, {}}, "where water stands, and its way out"));
+  rows.push_back(key_of_line({palette::water.faded(0.45), 0.22, {}}, "where water runs together"));
+  rows.push_back(key_of_line({palette::water.faded(0.6), 0.25, {1.2, 1.0}}, "ground that drains to a pit"));
+  rows.push_back({{}, fmt::format("Storm: {} of rain in 24 h, type {}", short_text_of(site.storm.rain_m, Quantity::rain_depth, site.units),
+                                  names_of(site.storm.type)[static_cast<std::size_t>(site.storm.type)])});
+  return rows;
+}
+
+std::vector<KeyRow> clear_key(const clear::Answer& answer) {
+  std::vector<KeyRow> rows{key_of_line({palette::fail, 0.3, {}}, "too near: measured < needed"),
+                           key_of_line({palette::caution, 0.3, {}}, "nearer than advised, or ask whom the finding names"),
+                            key_of_line({palette::pass, 0.15, {}}, "the tightest place of each distance that is kept: measured ≥ needed")};
+  if (!answer.strips.empty()) {
+    rows.push_back(key_of_area(palette::caution.faded(0.10), {palette::caution.faded(0.7), 0.2, {1.2, 0.8}}, "raised machines stay out: ask the utility"));
+  }
+  return rows;
+}
+
+}  // namespace
+
+Box ground_of(Question question, const Site& site, const Answers& answers) {
+  Growing ground;
+  if (question == Question::drain) return extent_of(site);
+  if (question == Question::reach || question == Question::pace) take_items(ground, site, handles_grain);
+  if (question == Question::turn) take_routes(ground, answers.turn);
+  if (question == Question::clear) take_pairs(ground, answers.clear);
+  for (const Finding& finding : findings_of(answers, question)) ground.take(finding.place);
+  if (!ground.box() || ground.box()->low == ground.box()->high) return extent_of(site);
+  return *ground.box();
+}
+
+std::vector<KeyRow> key_of(Question question, const Site& site, const Answers& answers) {
+  switch (question) {
+    case Question::reach: return reach_key();
+    case Question::turn: return turn_key(site, answers.turn);
+    case Question::drain: return drain_key(site, answers.surface);
+    case Question::clear: return clear_key(answers.clear);
+    case Question::pace: return {{{}, "flows: by the centre sump alone"}, {{}, "stays: on the floor, without a sweep"}};
+    case Question::grow: break;
+  }
+  return {};
+}
+
+}  // namespace yardwright
