@@ -17,6 +17,7 @@ namespace yardwright {
 namespace {
 
 constexpr double over_pair = 5;          ///< what words across the line of a pair cost
+constexpr double least_named_pond_mm = 14;
 constexpr double worth_a_number_m = 3;   ///< what a vehicle passes at more than this needs no figure
 
 Label one_line(std::string text, Colour colour, bool bold = false) {
@@ -84,7 +85,9 @@ void add_near_places(PlanParts& parts, const turn::DrivenRoute& route, const Pla
 
 void add_pond_words(PlanParts& parts, const drain::Pond& pond, const PlanStyle& style) {
   if (pond.rings.empty()) return;
-  Label words = one_line(fmt::format("stands {} deep, {}", short_text_of(pond.hollow.depth_m, Quantity::length, style.units),
+  const Box box = box_of(pond.rings.front());
+  if (distance(box.low, box.high) < least_named_pond_mm * style.metres_per_mm) return;
+  Label words = one_line(fmt::format("full {} deep, {}", short_text_of(pond.hollow.depth_m, Quantity::length, style.units),
                                      short_text_of(pond.hollow.volume_m3, Quantity::volume, style.units)), palette::water, true);
   words.lines.push_back({"spills at " + short_text_of(pond.hollow.spill_level_m, Quantity::length, style.units), 1.8, palette::water, false});
   add_spots_within(words, {pond.rings.front(), {}}, style.metres_per_mm);
@@ -172,11 +175,11 @@ PlanParts pace_parts(const pace::Answer& answer, const Site& site, const PlanSty
 
 PlanParts answer_parts(Question question, const Answers& answers, const Site& site, const PlanStyle& style) {
   switch (question) {
-    case Question::reach: return reach_parts(answers.reach, style);
-    case Question::turn: return turn_parts(answers.turn, style);
-    case Question::drain: return drain_parts(answers.drain, answers.surface, site, style);
-    case Question::clear: return clear_parts(answers.clear, style);
-    case Question::pace: return pace_parts(answers.pace, site, style);
+    case Question::reach: return reach_parts(*answers.reach, style);
+    case Question::turn: return turn_parts(*answers.turn, style);
+    case Question::drain: return drain_parts(*answers.drain, answers.surface, site, style);
+    case Question::clear: return clear_parts(*answers.clear, style);
+    case Question::pace: return pace_parts(*answers.pace, site, style);
     case Question::grow: break;
   }
   return {};

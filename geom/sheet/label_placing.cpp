@@ -83,6 +83,7 @@ class Placing {
     PlacedLabel best;
     for (const LabelSpot& spot : label.spots) {
       if (spot.cost >= least) break;
+      if (!shows(spot.at)) continue;
       const PlacedLabel here = at_spot(label, spot);
       const double cost = spot.cost + cost_of(label, here, least - spot.cost);
       if (cost < least) {
@@ -118,6 +119,13 @@ class Placing {
       cost += cost_against(label, here.box, obstacle);
     }
     return cost;
+  }
+
+  /// What lies outside the window is not drawn and needs no name.
+  bool shows(SitePoint at) const {
+    if (!paper_.window) return true;
+    const Box& window = *paper_.window;
+    return at.x >= window.low.x && at.x <= window.high.x && at.y >= window.low.y && at.y <= window.high.y;
   }
 
   static double cost_against(const Label& label, const LabelBox& box, const PaperObstacle& obstacle) {

@@ -111,10 +111,10 @@ bool has_plan(Question question, const Answers& answers) {
   const Findings& findings = findings_of(answers, question);
   const bool placed = std::ranges::any_of(findings, [](const Finding& finding) { return !finding.place.empty() && finding.verdict <= Verdict::caution; });
   switch (question) {
-    case Question::reach: return placed || !answers.reach.spouts.empty();
-    case Question::turn: return placed || !answers.turn.routes.empty();
+    case Question::reach: return placed || !answers.reach->spouts.empty();
+    case Question::turn: return placed || !answers.turn->routes.empty();
     case Question::drain: return placed || answers.surface.known();
-    case Question::clear: return placed || !answers.clear.near.empty();
+    case Question::clear: return placed || !answers.clear->near.empty();
     default: return placed;
   }
 }

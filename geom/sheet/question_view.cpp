@@ -83,7 +83,7 @@ std::vector<KeyRow> drain_key(const Site& site, const DesignSurface& surface) {
     rows.push_back(key_of_line({palette::earth, 0.25, {}}, "contour of the ground as it will lie, every " + length_words(interval_m)));
     rows.push_back(key_of_line({palette::quiet_ink, 0.25, {1.4, 0.9}}, "contour of the ground as it lies, where it differs"));
   }
-  rows.push_back(key_of_area(palette::water.faded(0.28), {palette::water, 0.25, {}}, "where water stands, and its way out"));
+  rows.push_back(key_of_area(palette::water.faded(0.28), {palette::water, 0.25, {}}, "hollow, full to where it spills, and its way out"));
   rows.push_back(key_of_line({palette::water.faded(0.45), 0.22, {}}, "where water runs together"));
   rows.push_back(key_of_line({palette::water.faded(0.6), 0.25, {1.2, 1.0}}, "ground that drains to a pit"));
   rows.push_back({{}, fmt::format("Storm: {} of rain in 24 h, type {}", short_text_of(site.storm.rain_m, Quantity::rain_depth, site.units),
@@ -107,8 +107,11 @@ Box ground_of(Question question, const Site& site, const Answers& answers) {
   Growing ground;
   if (question == Question::drain) return extent_of(site);
   if (question == Question::reach || question == Question::pace) take_items(ground, site, handles_grain);
-  if (question == Question::turn) take_routes(ground, answers.turn);
-  if (question == Question::clear) take_pairs(ground, answers.clear);
+  if (question == Question::turn) take_routes(ground, *answers.turn);
+  if (question == Question::clear) {
+    take_pairs(ground, *answers.clear);
+    take_items(ground, site, [](const Thing&) { return true; });
+  }
   for (const Finding& finding : findings_of(answers, question)) ground.take(finding.place);
   if (!ground.box() || ground.box()->low == ground.box()->high) return extent_of(site);
   return *ground.box();
@@ -117,9 +120,9 @@ Box ground_of(Question question, const Site& site, const Answers& answers) {
 std::vector<KeyRow> key_of(Question question, const Site& site, const Answers& answers) {
   switch (question) {
     case Question::reach: return reach_key();
-    case Question::turn: return turn_key(site, answers.turn);
+    case Question::turn: return turn_key(site, *answers.turn);
     case Question::drain: return drain_key(site, answers.surface);
-    case Question::clear: return clear_key(answers.clear);
+    case Question::clear: return clear_key(*answers.clear);
     case Question::pace: return {{{}, "flows: by the centre sump alone"}, {{}, "stays: on the floor, without a sweep"}};
     case Question::grow: break;
   }

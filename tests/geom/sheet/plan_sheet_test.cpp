@@ -28,7 +28,7 @@ Site hundred_foot_yard() {
 Answers answers_with(const Site& site, const Findings& findings) {
   Answers answers;
   answers.surface = design_surface(site);
-  answers.reach.findings = findings;
+  answers.reach = std::make_shared<reach::Answer>(reach::Answer{findings, {}, {}});
   return answers;
 }
 

@@ -65,7 +65,7 @@ TEST_CASE("A fitted picture lands turned and in its place in a rendering, after 
   REQUIRE(site);
   SitePictures read = read_site_pictures(*site, file);
   REQUIRE(read.problems.empty());
-  const Page page = plan_picture(*site, design_surface(*site), {}, {}, std::move(read.pictures));
+  const Page page = plan_picture(*site, {design_surface(*site)}, {}, std::move(read.pictures));
   const auto png = png_of(page, 100);
   REQUIRE(png);
   REQUIRE(write_whole_file(folder.path / "plan.png", *png));
