@@ -57,7 +57,7 @@ void add_ask_runoff(CLI::App& ask, Console& console) {
   add_quantity(*verb, "--rain", asked->rain_m, Quantity::rain_depth, "24-hour depth")->required();
   add_quantity(*verb, "--tc", asked->concentration_s, Quantity::duration, "time of concentration (10 min where not given)");
   const std::map<std::string, StormType> types{{"I", StormType::i}, {"IA", StormType::ia}, {"II", StormType::ii}, {"III", StormType::iii}};
-  verb->add_option("--type", asked->type, "NRCS storm type: I, IA, II, III")->transform(CLI::CheckedTransformer(types, CLI::ignore_case));
+  verb->add_option("--type", asked->type, "NRCS storm type: I, IA, II, III")->transform(CLI::CheckedTransformer(types, CLI::ignore_case))->option_text("I|IA|II|III");
   verb->callback([asked, &console] {
     if (const Problems problems = problems_with(*asked); !problems.empty()) return refuse(problems, console);
     print(answer(*asked), console);

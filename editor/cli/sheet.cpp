@@ -50,6 +50,7 @@ Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) 
   auto options = options_of(words);
   if (!options) return tl::unexpected{options.error()};
   options->pictures = pictures_under(site, words);
+  options->built_phase = words.phase.value_or(options->built_phase);
   const Answers answers = check(site, shipped_catalogs());
   if (words.picture) return std::vector{plan_picture(site, answers, shipped_catalogs(), std::move(options->pictures))};
   return plan_sheets(site, answers, shipped_catalogs(), *options);
@@ -81,6 +82,10 @@ void make_sheets(const SheetWords& words, Console& console) {
 void add_sheet_verb(CLI::App& program, Console& console) {
   CLI::App* sheet = program.add_subcommand("sheet", "write the plan set: plan to scale, schedules, findings");
   sheet->footer("example: yardwright sheet my.yard -o plan.pdf --paper tabloid --scale 1in=40ft");
+  sheet->footer(
+      "example: yardwright sheet my.yard -o plan.pdf --paper tabloid\n"
+      "sheets: the general plan, a plan of each question, schedules, every finding with its mend, cautions\n"
+      "exit code: 0 the sheets are written, whatever they find; 2 bad input. To be told by the code: yardwright check");
   const auto words = std::make_shared<SheetWords>();
   sheet->add_option("SITE", words->site_file, "the site file, NAME.yard")->required();
   sheet->add_option("-o,--output", words->output, "plan.pdf, or .svg or .png for a file a page")->capture_default_str();
@@ -89,7 +94,7 @@ void add_sheet_verb(CLI::App& program, Console& console) {
       ->check(CLI::IsMember(std::vector<std::string>(names.begin(), names.end())))
       ->capture_default_str();
   sheet->add_flag("--portrait", words->portrait, "the paper upright");
-  sheet->add_option("--scale", words->scale, "\"1in=40ft\" or 1:500; the largest standard scale that fits where not given");
+  sheet->add_option("--scale", words->scale, "of the general plan, \"1in=40ft\" or 1:500; the largest standard scale that fits where not given");
   sheet->add_option("--phase", words->phase, "the yard once this phase is built; all phases where not given");
   sheet->add_flag("--picture", words->picture, "the plan alone");
   sheet->callback([words, &console] { make_sheets(*words, console); });

@@ -19,7 +19,9 @@ using GdalDataset = std::unique_ptr<GDALDataset, CloseDataset>;
 class QuietGdal {
  public:
   QuietGdal() {
-    static const bool registered = (GDALAllRegister(), true);
+    // The library would keep a twentieth of the machine's memory in blocks of a large raster.
+    constexpr long long most_cached_bytes = 64LL << 20;
+    static const bool registered = (GDALAllRegister(), GDALSetCacheMax64(most_cached_bytes), true);
     static_cast<void>(registered);
     CPLPushErrorHandler(CPLQuietErrorHandler);
     CPLErrorReset();

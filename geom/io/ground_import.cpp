@@ -8,6 +8,7 @@
 
 #include "geom/io/ground_holes.hpp"
 #include "geom/io/level_source.hpp"
+#include "geom/units/text.hpp"
 
 namespace yardwright {
 
@@ -49,9 +50,23 @@ Box wanted_box(const LevelSource& source, EarthPoint origin, const Site& site, d
           {std::min(box.high.x, around.high.x), std::min(box.high.y, around.high.y)}};
 }
 
-bool holds(const Box& box, const std::vector<SitePoint>& points, double slack_m) {
-  const Box wide = grown(box, slack_m);
-  return std::ranges::all_of(points, [&](SitePoint p) { return p.x >= wide.low.x && p.y >= wide.low.y && p.x <= wide.high.x && p.y <= wide.high.y; });
+/// How far a box ends short of the points, and towards which side; nothing where it holds them all.
+struct Shortfall {
+  double by_m = 0;
+  const char* side = "";
+};
+Shortfall shortfall_of(const Box& box, const std::vector<SitePoint>& points) {
+  Shortfall worst;
+  const auto take = [&](double by_m, const char* side) {
+    if (by_m > worst.by_m) worst = {by_m, side};
+  };
+  for (const SitePoint p : points) {
+    take(box.low.x - p.x, "west");
+    take(p.x - box.high.x, "east");
+    take(box.low.y - p.y, "south");
+    take(p.y - box.high.y, "north");
+  }
+  return worst;
 }
 
 /// The lattice line at or beyond `value`; lattice lines run through `through`.
@@ -73,7 +88,10 @@ GridFrame frame_within(const Box& box, const LevelSource& source, EarthPoint ori
 Expected<GridFrame> frame_for(const LevelSource& source, EarthPoint origin, const Site& site, const ImportOptions& options, const std::string& where) {
   if (!(options.cell_m > 0) || !(options.margin_m >= 0)) return refused("the cell or the margin is not a length", where, "give a positive cell and no negative margin");
   const Box box = wanted_box(source, origin, site, options.margin_m);
-  if (!holds(box, site.lot.corners, options.cell_m)) return refused("does not cover the lot", where, "give a file that covers it, or its place with --centre");
+  if (const Shortfall missing = shortfall_of(box, site.lot.corners); missing.by_m > options.cell_m) {
+    return refused(fmt::format("does not cover the lot: it ends {} short of its {} side", text_of(missing.by_m, Quantity::length, site.units), missing.side), where,
+                   "give a file that covers it, or its place with --centre");
+  }
   const GridFrame frame = frame_within(box, source, origin, options.cell_m);
   if (frame.cells() > most_cells) {
     const double least_cell_m = std::sqrt((box.high.x - box.low.x) * (box.high.y - box.low.y) / most_cells);

@@ -115,7 +115,7 @@ double vertical_unit_m(Raster& raster, const ImportOptions& options, std::vector
     return unit_m;
   }
   if (raster.own.IsProjected() && !in_metres(raster.own)) return 0;
-  notes.emplace_back("levels are taken as metres: the file does not say their unit");
+  notes.emplace_back("levels are taken as metres: the file does not say their unit (--vertical-unit ft where they are feet)");
   return 1;
 }
 
@@ -195,6 +195,7 @@ bool find_own_system(Raster& raster, const ImportOptions& options, LevelSource& 
 Expected<LevelSource> open_raster(const std::filesystem::path& file, const Site& site, const ImportOptions& options) {
   const QuietGdal quiet;
   const std::string where = file.filename().string();
+  if (std::error_code error; !std::filesystem::exists(file, error)) return refused("is not there", file.string(), "give the path of a GeoTIFF, an ESRI ASCII grid or a list of spot levels");
   const char* const drivers[] = {"GTiff", "AAIGrid", nullptr};  // no format that names further files
   auto raster = std::make_shared<Raster>();
   raster->dataset.reset(GDALDataset::Open(file.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, nullptr));

@@ -36,7 +36,7 @@ TEST_CASE("Every field of title, storm, tie and phases is shown and can be typed
       if (!shown.text.empty()) CHECK(typed(site, shown.key, shown.text).name == site.name);
     }
   }
-  CHECK(yard_rows(site, YardPart::title, catalogs).size() == 5);
+  CHECK(yard_rows(site, YardPart::title, catalogs).size() == 6);
   CHECK(yard_rows(site, YardPart::storm, catalogs).size() == 6);
   CHECK(yard_rows(site, YardPart::phases, catalogs).size() == 2);
 }

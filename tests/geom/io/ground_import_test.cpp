@@ -223,3 +223,20 @@ TEST_CASE("What is no raster, or would need too many cells, is refused") {
   CHECK_FALSE(import_ground(folder.path / "utm.tif", {}, {.cell_m = 0.01}).has_value());
   CHECK_FALSE(import_ground(folder.path / "utm.tif", {}, {.cell_m = 0}).has_value());
 }
+
+TEST_CASE("A lot that lies partly off the file is refused with how far and on which side") {
+  const Folder folder;
+  write(folder.path / "part.tif", {}, [](double, double) { return 300.0; });
+  Site site;
+  site.lot = rectangular_lot(100, 100);
+  site.tie = {26915, 429250, 5150150};  // the raster ends at 429300 m east: half of the lot is off it
+  const auto out = import_ground(folder.path / "part.tif", site);
+  REQUIRE_FALSE(out.has_value());
+  CHECK(out.error().front().what.find("164.0 ft short of its east side") != std::string::npos);
+}
+
+TEST_CASE("A file that is not there is said to be not there") {
+  const auto out = import_ground("nowhere/none.tif", {});
+  REQUIRE_FALSE(out.has_value());
+  CHECK(out.error().front().what == "is not there");
+}
