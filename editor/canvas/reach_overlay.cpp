@@ -18,7 +18,7 @@ constexpr double least_ring_px = 90;   // a smaller one has no room for any
 Colour colour_of(Verdict verdict) { return verdict == Verdict::pass ? palette::reach : palette::of(verdict); }
 
 void draw_spout(const AnswerInput& input, const reach::CheckedSpout& spout, ImDrawList& list) {
-  const Verdict verdict = session::verdict_on(input.answers.reach->findings, spout.spout);
+  const Verdict verdict = verdict_on(input.answers.reach->findings, spout.spout);
   Drawing drawing;
   const std::vector<double> dash = verdict == Verdict::fail ? std::vector{1.8, 1.1} : std::vector<double>{};
   drawing.marks.push_back(line({spout.line.from, spout.line.to}, {colour_of(verdict), 0.5, dash}));

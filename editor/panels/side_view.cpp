@@ -36,7 +36,7 @@ void show_side_view(const Workspace& work, const canvas::Rect& place) {
   } else {
     show_heading(work, fmt::format("{} → {}, seen from the {} · to scale, levels in {}", title_of(*leg), title_of(*receiver), seen_from(*spout),
                                    shown_unit(Quantity::length, work.units()).suffix));
-    const Verdict verdict = session::verdict_on(work.answers.reach->findings, spout->spout);
+    const Verdict verdict = verdict_on(work.answers.reach->findings, spout->spout);
     draw_side_scene({work, *spout, *std::get_if<Leg>(&leg->thing), *receiver, verdict}, place);
   }
   ImGui::End();

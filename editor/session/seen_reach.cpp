@@ -80,12 +80,4 @@ std::vector<const ReachRing*> seen_rings(const Session& session, const Answers& 
   return rings;
 }
 
-Verdict verdict_on(const Findings& findings, ItemId id) {
-  Verdict verdict = Verdict::pass;
-  for (const Finding& finding : findings) {
-    if (has(finding.items, id)) verdict = std::min(verdict, finding.verdict);
-  }
-  return verdict;
-}
-
 }  // namespace yardwright::session

@@ -4,6 +4,7 @@
 
 #include "editor/session/session.hpp"
 #include "geom/check/check.hpp"
+#include "geom/site/item_verdict.hpp"
 
 namespace yardwright::session {
 
@@ -13,8 +14,5 @@ const reach::CheckedSpout* seen_spout(const Session& session, const Answers& ans
 /// The rings of a selected leg, or of the selected bins' sizes, else the one of the spout that is seen; each once,
 /// however many bins share a size.
 std::vector<const reach::ReachRing*> seen_rings(const Session& session, const Answers& answers);
-
-/// The worst verdict on an item; pass where nothing is found against it.
-Verdict verdict_on(const Findings& findings, ItemId id);
 
 }  // namespace yardwright::session

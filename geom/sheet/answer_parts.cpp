@@ -10,6 +10,7 @@
 #include "geom/sheet/size_words.hpp"
 #include "geom/sheet/water_ways.hpp"
 #include "geom/site/footprint.hpp"
+#include "geom/site/item_verdict.hpp"
 #include "geom/units/text.hpp"
 
 namespace yardwright {
@@ -105,14 +106,6 @@ void add_pit_words(PlanParts& parts, const drain::PitWater& pit, const Site& sit
 }
 
 }  // namespace
-
-Verdict verdict_on(const Findings& findings, ItemId id) {
-  Verdict verdict = Verdict::pass;
-  for (const Finding& finding : findings) {
-    if (std::ranges::find(finding.items, id) != finding.items.end()) verdict = std::min(verdict, finding.verdict);
-  }
-  return verdict;
-}
 
 PlanParts reach_parts(const reach::Answer& answer, const PlanStyle& style) {
   PlanParts parts;

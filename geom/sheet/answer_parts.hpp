@@ -20,7 +20,4 @@ PlanParts pace_parts(const pace::Answer& answer, const Site& site, const PlanSty
 
 PlanParts answer_parts(Question question, const Answers& answers, const Site& site, const PlanStyle& style);
 
-/// The worst verdict of the findings about an item; passes where there is none.
-Verdict verdict_on(const Findings& findings, ItemId id);
-
 }  // namespace yardwright

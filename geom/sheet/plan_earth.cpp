@@ -40,10 +40,7 @@ ItemMarks marks_of(const Berm& berm, const Scene& scene) {
   add_region(marks.shapes, strip_of(berm.path, 2 * toe_m), palette::earth.faded(0.10), {palette::none, 0, {}});
   add_region(marks.shapes, strip_of(berm.path, 2 * top_m), palette::earth.faded(0.30), {palette::earth, 0.18, {}});
   add_hachures(marks.shapes, berm.path, top_m, toe_m, 1.1 * scene.style.metres_per_mm);
-  if (scene.style.labels) {
-    const std::string high = short_text_of(berm.height_m, Quantity::length, scene.style.units);
-    add_words_along(marks, scene.style, berm.path, fmt::format("{} · {} high", title_of(scene.item), high), palette::earth);
-  }
+  add_named_along(marks, scene, berm.path, short_text_of(berm.height_m, Quantity::length, scene.style.units) + " high", palette::earth);
   return marks;
 }
 
@@ -54,7 +51,7 @@ ItemMarks marks_of(const Swale& swale, const Scene& scene) {
   add_region(marks.shapes, strip_of(swale.path, top_width_m), palette::water.faded(0.10), {palette::water, 0.12, {0.5, 0.8}});
   marks.shapes.push_back(line(swale.path, {palette::water, 0.3, {3, 0.8}}));
   add_arrows(marks, swale.path, scene, 16, {palette::water, 0.35, {}});
-  if (scene.style.labels) add_words_along(marks, scene.style, swale.path, title_of(scene.item), palette::water);
+  add_words_along(marks, scene.style, swale.path, title_of(scene.item), palette::water);
   return marks;
 }
 
@@ -72,10 +69,7 @@ ItemMarks marks_of(const Culvert& culvert, const Scene& scene) {
   const double width_m = std::max(culvert.diameter_m, 0.9 * scene.style.metres_per_mm);
   add_region(marks.shapes, strip_of(culvert.path, width_m), palette::water.faded(0.12), {palette::water, 0.25, {1.4, 0.7}});
   add_arrows(marks, culvert.path, scene, 40, {palette::water, 0.35, {}});
-  if (scene.style.labels) {
-    const std::string size = short_text_of(culvert.diameter_m, Quantity::small_length, scene.style.units);
-    add_words_along(marks, scene.style, culvert.path, fmt::format("{} · {}", title_of(scene.item), size), palette::water);
-  }
+  add_named_along(marks, scene, culvert.path, short_text_of(culvert.diameter_m, Quantity::small_length, scene.style.units), palette::water);
   return marks;
 }
 

@@ -87,7 +87,7 @@ ItemMarks marks_of(const Conveyor& conveyor, const Scene& scene) {
   const double drawn_width_m = std::max(conveyor.width_m, 0.7 * scene.style.metres_per_mm);
   add_region(marks.shapes, strip_of(conveyor.path, drawn_width_m), under_ground ? palette::none : palette::white, edge);
   add_arrows(marks, conveyor.path, scene, 18, {palette::ink, 0.25, {}});
-  if (scene.style.labels && !scene.item.name.empty()) {
+  if (!scene.item.name.empty()) {
     add_words_along(marks, scene.style, conveyor.path, scene.item.name, palette::quiet_ink);
   }
   return marks;

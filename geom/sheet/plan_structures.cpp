@@ -82,9 +82,8 @@ ItemMarks marks_of(const OverheadLine& overhead, const Scene& scene) {
     marks.shapes.push_back(spot(pole, 0.9, palette::paper, {palette::ink, 0.35, {}}));
     marks.shapes.push_back(spot(pole, 0.25, palette::ink, {palette::none, 0, {}}));
   }
-  if (!scene.style.labels) return marks;
   const std::string lowest = short_text_of(overhead.lowest_conductor_m, Quantity::length, scene.style.units);
-  add_words_along(marks, scene.style, overhead.path, fmt::format("{} · lowest wire {}", title_of(scene.item), lowest), palette::ink);
+  add_named_along(marks, scene, overhead.path, "lowest wire " + lowest, palette::ink);
   return marks;
 }
 

@@ -23,7 +23,7 @@ ItemMarks marks_of(const Drive& drive, const Scene& scene) {
   ItemMarks marks;
   const SitePath middle = with_fillets(drive.path, drive.corner_radius_m, curve_step_m);
   add_region(marks.shapes, strip_of(middle, drive.width_m), surface_colour(drive.surface), {palette::earth.faded(0.5), 0.15, {}});
-  if (scene.style.labels && !scene.item.name.empty()) {
+  if (!scene.item.name.empty()) {
     add_words_along(marks, scene.style, middle, scene.item.name, palette::earth);
   }
   return marks;

@@ -40,6 +40,10 @@ void add_words_along(ItemMarks& marks, const PlanStyle& style, const SitePath& p
   if (!label.spots.empty()) marks.labels.push_back(std::move(label));
 }
 
+void add_named_along(ItemMarks& marks, const Scene& scene, const SitePath& path, const std::string& size, Colour colour) {
+  add_words_along(marks, scene.style, path, title_of(scene.item) + " · " + size, colour);
+}
+
 void add_words_within(ItemMarks& marks, const Scene& scene, const SitePath& outline, const std::string& text, Colour colour) {
   if (!scene.style.labels || outline.size() < 3) return;
   Label label;
