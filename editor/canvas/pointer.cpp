@@ -56,6 +56,13 @@ void press_select(Pointer& pointer, const PointerTarget& target) {
   const bool adding = ImGui::GetIO().KeyShift;
   const ItemId under = pick(session.site(), to_site(target.view, mouse()), metres(target, pick_px));
   const bool was_selected = std::ranges::find(session.selection, under) != session.selection.end();
+  const Item* item = find(session.site(), under);
+  if (item != nullptr && is_area(item->thing) && !was_selected && !adding) {
+    // A pad or a cover lies under much: it is taken by a click, while a drag over it draws a box.
+    pointer.item = under;
+    select_nothing(session);
+    return begin(pointer, target, Dragging::box);
+  }
   if (!under || adding || !was_selected) select(session, under, adding);
   const auto edge = under ? std::nullopt : pick_lot_edge(session.site().lot, to_site(target.view, mouse()), metres(target, pick_px));
   if (edge && !adding) select_lot_edge(session, *edge);
@@ -93,12 +100,19 @@ void drag_items(Pointer& pointer, const PointerTarget& target) {
   session.history.propose(yardwright::apply(site, moved(site, session.selection, pointer.snapped.at - place)));
 }
 
+/// A turn goes by whole degrees, by fifteens with Shift, freely with Alt.
+Snapped turn_to(const PointerTarget& target, const Item& item) {
+  const SitePoint at = to_site(target.view, mouse());
+  if (!may_snap()) return {at, SnapTo::nothing};
+  return {turned_in_steps(place_of(item.thing), at, Angle::degrees(ImGui::GetIO().KeyShift ? 15 : 1)), SnapTo::nothing};
+}
+
 void drag_handle(Pointer& pointer, const PointerTarget& target) {
   const Site& site = target.session.history.settled();
   const Item* item = find(site, pointer.item);
   if (item == nullptr) return;
   const bool turning = pointer.handle.grip == Grip::turn;
-  pointer.snapped = turning ? Snapped{to_site(target.view, mouse()), SnapTo::nothing} : snap(target, to_site(target.view, mouse()), {item->id});
+  pointer.snapped = turning ? turn_to(target, *item) : snap(target, to_site(target.view, mouse()), {item->id});
   Item other = *item;
   other.thing = dragged(item->thing, pointer.handle, pointer.snapped.at);
   target.session.history.propose(yardwright::apply(site, PutItem{std::move(other)}));
@@ -131,6 +145,7 @@ void release(Pointer& pointer, const PointerTarget& target) {
       if (std::ranges::find(session.selection, id) == session.selection.end()) session.selection.push_back(id);
     }
   }
+  if (pointer.dragging == Dragging::box && !pointer.has_moved && pointer.item) select(session, pointer.item);
   session.history.keep_proposal();
   pointer.dragging = Dragging::nothing;
 }

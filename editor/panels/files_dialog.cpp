@@ -46,6 +46,7 @@ void open_from(const Workspace& work, FilesDialog& dialog, const fs::path& file)
 void begin(const Workspace& work, FilesDialog& dialog, Asking asking) {
   dialog.asking = asking;
   dialog.problem.clear();
+  dialog.replaced.clear();
   if (dialog.folder.empty()) {
     std::error_code none;
     dialog.folder = work.session.file ? fs::absolute(*work.session.file).parent_path() : fs::current_path(none);
@@ -131,6 +132,16 @@ void ask_new_lot(const Workspace& work, FilesDialog& dialog) {
   if (pill("go back", work.look) || escape_pressed()) dialog.asking = Asking::nothing;
 }
 
+/// Another yard is replaced only when it is asked for twice.
+bool may_write(const Workspace& work, FilesDialog& dialog, const fs::path& file) {
+  std::error_code none;
+  const bool is_own = work.session.file && fs::equivalent(*work.session.file, file, none);
+  if (is_own || !fs::exists(file, none) || dialog.replaced == file) return true;
+  dialog.replaced = file;
+  dialog.problem = file.filename().string() + " is there already. Save once more to replace it, or give another name.";
+  return false;
+}
+
 bool is_yard_name(const fs::path& file) { return file.extension() == ".yard"; }
 
 void ask_file(const Workspace& work, FilesDialog& dialog) {
@@ -149,7 +160,8 @@ void ask_file(const Workspace& work, FilesDialog& dialog) {
   }
   if (!done || dialog.name.empty()) return;
   const fs::path file = session::as_yard_file(dialog.folder / dialog.name);
-  saves ? save_to(work, dialog, file) : open_from(work, dialog, file);
+  if (!saves) return open_from(work, dialog, file);
+  if (may_write(work, dialog, file)) save_to(work, dialog, file);
 }
 
 }  // namespace

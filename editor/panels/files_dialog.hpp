@@ -20,6 +20,7 @@ struct FilesDialog {
   session::GroundWords ground;
   int frames_until_read = 0;
   std::string problem;
+  std::filesystem::path replaced;     ///< a file that is there already, once it was said
   bool ends = false;                  ///< the program may end
 };
 

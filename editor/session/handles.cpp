@@ -1,6 +1,7 @@
 #include "editor/session/handles.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "geom/site/footprint.hpp"
 
@@ -139,6 +140,11 @@ Thing dragged(Thing thing, const Handle& handle, SitePoint to) {
     case Grip::new_corner: drag_corner(thing, handle, to); break;
   }
   return within_limits(std::move(thing));
+}
+
+SitePoint turned_in_steps(SitePoint pivot, SitePoint to, Angle step) {
+  const double steps = std::round(bearing_of(to - pivot).as_degrees() / step.as_degrees());
+  return pivot + direction(Bearing::degrees(steps * step.as_degrees())) * distance(pivot, to);
 }
 
 Thing within_limits(Thing thing) {

@@ -22,6 +22,9 @@ std::vector<Handle> handles_of(const Thing& thing, double arm_m = 4);
 /// The thing with the grip dragged to a point; sizes stay within the limits of their fields.
 Thing dragged(Thing thing, const Handle& handle, SitePoint to);
 
+/// Where a pointer at `to` turns a thing that stands at `pivot` to, in whole steps.
+SitePoint turned_in_steps(SitePoint pivot, SitePoint to, Angle step);
+
 /// Every number of the thing brought between the least and the most of its field.
 Thing within_limits(Thing thing);
 

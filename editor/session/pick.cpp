@@ -29,10 +29,6 @@ bool is_ribbon(const Thing& thing) {
   return std::holds_alternative<Drive>(thing) || std::holds_alternative<Berm>(thing) || std::holds_alternative<Swale>(thing);
 }
 
-bool is_area(const Thing& thing) {
-  return std::holds_alternative<Pad>(thing) || std::holds_alternative<Cover>(thing);
-}
-
 std::optional<Candidate> solid_candidate(const Item& item, const Outline& outline, SitePoint point, double radius_m) {
   const double away_m = distance_to(outline, point);
   if (away_m > radius_m) return std::nullopt;
@@ -77,6 +73,10 @@ std::optional<Candidate> candidate(const Site& site, const Item& item, SitePoint
 }
 
 }  // namespace
+
+bool is_area(const Thing& thing) {
+  return std::holds_alternative<Pad>(thing) || std::holds_alternative<Cover>(thing);
+}
 
 std::optional<std::pair<SitePoint, SitePoint>> spout_line(const Site& site, const Spout& spout) {
   const Item* from = find(site, spout.from);

@@ -11,6 +11,9 @@ namespace yardwright::session {
 /// The item under a point, no farther than `radius_m`; no id where there is none.
 ItemId pick(const Site& site, SitePoint point, double radius_m);
 
+/// A pad or a ground cover: drawn as an area, with much lying on it.
+bool is_area(const Thing& thing);
+
 /// Every item that lies wholly inside the box.
 std::vector<ItemId> inside(const Site& site, const Box& box);
 

@@ -45,7 +45,7 @@ void want(Wanted& wanted, const Site& site, ItemId id) {
 
 Wanted wanted_by(const Session& session, const Answers& answers) {
   Wanted wanted;
-  for (const ItemId id : session.selection) want(wanted, session.site(), id);
+  if (const Item* item = lone_selected(session)) want(wanted, session.site(), item->id);
   if (!wanted.legs.empty() || !wanted.bins.empty()) return wanted;
   if (const CheckedSpout* spout = seen_spout(session, answers)) {
     want(wanted, session.site(), spout->receiver);

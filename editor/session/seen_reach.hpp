@@ -11,7 +11,7 @@ namespace yardwright::session {
 /// The spout that is selected or pointed at, else the worst; null where no spout can be seen.
 const reach::CheckedSpout* seen_spout(const Session& session, const Answers& answers);
 
-/// The rings of a selected leg, or of the selected bins' sizes, else the one of the spout that is seen; each once,
+/// The rings of the selected leg, or those of the selected bin's size, else the one of the spout that is seen; each once,
 /// however many bins share a size.
 std::vector<const reach::ReachRing*> seen_rings(const Session& session, const Answers& answers);
 

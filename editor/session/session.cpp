@@ -13,14 +13,15 @@ constexpr double copy_gap_m = 1.5;  // a copy stands beside its original with ro
 
 /// So far to the east that the copies do not touch the originals.
 SiteVector beside(const Site& site, const Selection& selection) {
-  double width_m = 0;
+  std::vector<SitePoint> corners;
   for (const ItemId id : selection) {
     const Item* item = find(site, id);
     if (item == nullptr || as<Spout>(*item) != nullptr) continue;
     const Box box = box_of(extent(item->thing));
-    width_m = std::max(width_m, box.high.x - box.low.x);
+    corners.insert(corners.end(), {box.low, box.high});
   }
-  return {width_m + copy_gap_m, 0};
+  const Box all = corners.empty() ? Box{} : box_of(corners);
+  return {all.high.x - all.low.x + copy_gap_m, 0};
 }
 
 /// The picture that the fit tool holds.

@@ -87,6 +87,19 @@ ToolStep joined(const Tool& tool, const Site& site, ItemId on) {
   return added(tool, site, spout);
 }
 
+bool can_be_a_stop(const Thing& thing) {
+  return std::holds_alternative<Gate>(thing) || std::holds_alternative<Scale>(thing) || std::holds_alternative<Receiving>(thing) ||
+         std::holds_alternative<OverheadHolding>(thing);
+}
+
+/// A route stops at what is clicked along it; a double-click is one stop.
+Tool with_stop(Tool tool, const Site& site, ItemId on) {
+  const Item* item = find(site, on);
+  if (!std::holds_alternative<Route>(*tool.thing) || item == nullptr || !can_be_a_stop(item->thing)) return tool;
+  if (tool.stops.empty() || tool.stops.back() != on) tool.stops.push_back(on);
+  return tool;
+}
+
 ToolStep with_point(const Tool& tool, SitePoint at) {
   Tool next = tool;
   if (next.points.empty() || distance(next.points.back(), at) > 0.01) next.points.push_back(at);
@@ -103,6 +116,7 @@ bool has_both(const Tool& tool) { return takes_two(tool) && tool.points.size() =
 
 Tool without_points(Tool tool) {
   tool.points.clear();
+  tool.stops.clear();
   return tool;
 }
 
@@ -123,7 +137,7 @@ ToolStep clicked(const Tool& tool, const Site& site, const Click& click) {
     case Doing::select: return {tool, {}, click.on ? Selection{click.on} : Selection{}, ""};
     case Doing::place: return placed(tool, site, click.at);
     case Doing::join: return joined(tool, site, click.on);
-    case Doing::draw:
+    case Doing::draw: return with_point(with_stop(tool, site, click.on), click.at);
     case Doing::lot: return with_point(tool, click.at);
     case Doing::measure:
     case Doing::fit: break;
@@ -140,7 +154,9 @@ ToolStep finished(const Tool& tool, const Site& site) {
   if (tool.doing == Doing::lot) {
     return {{}, {SetLot{{tool.points, std::vector<LotEdge>(tool.points.size(), LotEdge::neighbour)}}}, {}, ""};
   }
-  ToolStep step = added(tool, site, with_ends(with_path(*tool.thing, tool.points), site, tool.points));
+  Thing thing = with_ends(with_path(*tool.thing, tool.points), site, tool.points);
+  if (Route* route = std::get_if<Route>(&thing)) route->stops = tool.stops;
+  ToolStep step = added(tool, site, std::move(thing));
   step.tool = {};
   return step;
 }
@@ -157,7 +173,9 @@ std::string instruction(const Tool& tool) {
     case Doing::select: return "";
     case Doing::place: return fmt::format("Click where the {} stands.", kind_label(*tool.thing));
     case Doing::join: return tool.from ? "Click what the spout fills." : "Click the leg that the spout comes from.";
-    case Doing::draw: return fmt::format("Click along the {}; Enter or a double-click ends it.", kind_label(*tool.thing));
+    case Doing::draw:
+      if (std::holds_alternative<Route>(*tool.thing)) return "Click along the route, and its stops: gate, scale, dump; Enter or a double-click ends it.";
+      return fmt::format("Click along the {}; Enter or a double-click ends it.", kind_label(*tool.thing));
     case Doing::lot: return "Click the lot's corners; Enter or a double-click closes it.";
     case Doing::measure: return has_both(tool) ? "Enter keeps it on the plan; click to measure anew." : "Click two points.";
     case Doing::fit:

@@ -24,6 +24,7 @@ struct Tool {
   std::optional<Thing> thing;     ///< what is placed, drawn or joined
   SitePath points;                ///< clicked so far
   ItemId from;                    ///< where a joining began; the picture that is fitted
+  std::vector<ItemId> stops;      ///< clicked along a route: gates, the scale, the dump
   bool operator==(const Tool&) const = default;
 };
 

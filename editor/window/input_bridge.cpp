@@ -45,6 +45,12 @@ void take_key(const sf::Event::KeyEvent& event, bool down) {
   io.KeyAlt = event.alt;
 }
 
+/// Letters wait in ImGui's queue, so that fast typing needs no frame for each.
+bool is_letter_of_text(const sf::Event::KeyEvent& event) {
+  const bool letter = event.code >= sf::Keyboard::A && event.code <= sf::Keyboard::Num9;
+  return letter && !event.control && !event.alt && ImGui::GetIO().WantTextInput;
+}
+
 sf::Cursor::Type cursor_type(ImGuiMouseCursor shape) {
   switch (shape) {
     case ImGuiMouseCursor_TextInput: return sf::Cursor::Text;
@@ -91,7 +97,7 @@ bool InputBridge::take(const sf::Event& event) {
       break;
     default: break;
   }
-  return event.type == sf::Event::KeyPressed || event.type == sf::Event::MouseButtonPressed;
+  return (event.type == sf::Event::KeyPressed && !is_letter_of_text(event.key)) || event.type == sf::Event::MouseButtonPressed;
 }
 
 void InputBridge::begin_frame(const sf::Window& window, float seconds) {

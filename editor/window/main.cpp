@@ -152,7 +152,7 @@ int run(const Arguments& arguments) {
     return 2;
   }
   choose_question(*first, arguments.question);
-  sf::Window window{mode_of(arguments), "yardwright", sf::Style::Default, sf::ContextSettings{0, 0, 4, 3, 0}};
+  sf::Window window{mode_of(arguments), "yardwright", sf::Style::Default, sf::ContextSettings{0, 0, 0, 3, 0}};
   window.setFramerateLimit(60);
   window.setKeyRepeatEnabled(true);
   ImGui::CreateContext();

@@ -122,3 +122,25 @@ TEST_CASE("Escape takes the points first, then the tool") {
 TEST_CASE("Every kind has a tool that says what to do") {
   for (const Thing& thing : every_kind()) CHECK_FALSE(instruction(tool_for(thing)).empty());
 }
+
+TEST_CASE("A route stops at the gates and the dump that were clicked along it, in order, each once a visit") {
+  Site site;
+  Gate west, east;
+  Receiving dump;
+  west.at = {0, 0};
+  dump.at = {50, 20};
+  east.at = {100, 0};
+  site.items = {{{1}, "West", 0, {}, west}, {{2}, "Dump", 0, {}, dump}, {{3}, "East", 0, {}, east}, {{4}, "Bin", 0, {}, Bin{}}};
+  Tool tool = tool_for(Route{});
+  for (const Click click : {Click{{0, 0}, {1}}, Click{{25, 20}, {4}}, Click{{50, 20}, {2}}, Click{{50, 20}, {2}}, Click{{75, 20}, {}}, Click{{100, 0}, {3}}}) {
+    tool = clicked(tool, site, click).tool;
+  }
+  const ToolStep done = finished(tool, site);
+  REQUIRE(done.edits.size() == 1);
+  const Item item = std::get<PutItem>(done.edits.front()).item;
+  const Route* route = as<Route>(item);
+  REQUIRE(route != nullptr);
+  CHECK(route->stops == std::vector<ItemId>{{1}, {2}, {3}});
+  CHECK(route->path.size() == 5);
+  CHECK(cancelled(tool).stops.empty());
+}
