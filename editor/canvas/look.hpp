@@ -40,7 +40,7 @@ ImVec4 unpacked(Colour colour);
 Letters load_letters(float scale);
 void set_style(float scale);
 
-/// 1 at 1366 x 768 up to 2 at 4K, in quarters, unless YARDWRIGHT_UI_SCALE says otherwise.
+/// 1 at 1366 x 768, 2.25 at 4K, in quarters, unless YARDWRIGHT_UI_SCALE says otherwise.
 float scale_for(unsigned width_px, unsigned height_px);
 
 }  // namespace yardwright::look

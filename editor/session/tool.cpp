@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "editor/session/pad_level.hpp"
 #include "geom/site/footprint.hpp"
 
 namespace yardwright::session {
@@ -156,6 +157,7 @@ ToolStep finished(const Tool& tool, const Site& site) {
   }
   Thing thing = with_ends(with_path(*tool.thing, tool.points), site, tool.points);
   if (Route* route = std::get_if<Route>(&thing)) route->stops = tool.stops;
+  if (Pad* pad = std::get_if<Pad>(&thing)) pad->level_m = even_pad_level_m(site, pad->outline);
   ToolStep step = added(tool, site, std::move(thing));
   step.tool = {};
   return step;
