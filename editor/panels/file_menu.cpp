@@ -38,6 +38,9 @@ void show_file_menu(const Workspace& work) {
   ImGui::Separator();
   entry(work, "Lay a picture under ...", nullptr, FileWish::picture);
   entry(work, "Bring in levels ...", nullptr, FileWish::ground);
+  ImGui::Separator();
+  entry(work, "Write the plan set", nullptr, FileWish::plan_set);
+  hint("A PDF beside the yard: the plan to scale, a plan of each question, schedules, findings and cautions.");
   recent_entries(work);
   ImGui::EndPopup();
 }

@@ -6,6 +6,7 @@
 #include "editor/panels/import_dialog.hpp"
 #include "editor/panels/widgets.hpp"
 #include "editor/session/files.hpp"
+#include "editor/session/plan_set.hpp"
 #include "geom/units/text.hpp"
 
 namespace yardwright::panels {
@@ -57,6 +58,17 @@ void begin(const Workspace& work, FilesDialog& dialog, Asking asking) {
 
 bool loses_work(FileWish wish) { return wish == FileWish::new_yard || wish == FileWish::open || wish == FileWish::quit; }
 
+void make_plan_set(const Workspace& work, FilesDialog& dialog) {
+  if (!work.session.file) {
+    begin(work, dialog, Asking::save_as);
+    dialog.then = FileWish::plan_set;
+    dialog.problem = "The plan set is written beside the yard: save the yard first.";
+    return;
+  }
+  const auto done = session::write_plan_set(work.session, work.catalogs);
+  if (!done) work.session.notice = told(done.error());
+}
+
 void grant(const Workspace& work, FilesDialog& dialog, FileWish wish) {
   switch (wish) {
     case FileWish::new_yard: return begin(work, dialog, Asking::new_lot);
@@ -75,6 +87,7 @@ void grant(const Workspace& work, FilesDialog& dialog, FileWish wish) {
       dialog.problem = "A picture is kept beside the yard: save the yard first.";
       return;
     case FileWish::ground: return begin(work, dialog, Asking::ground);
+    case FileWish::plan_set: return make_plan_set(work, dialog);
     case FileWish::quit: dialog.ends = true; return;
     case FileWish::nothing: return;
   }

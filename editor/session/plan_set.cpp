@@ -1,0 +1,29 @@
+#include "editor/session/plan_set.hpp"
+
+#include <fmt/format.h>
+
+#include "geom/check/check.hpp"
+#include "geom/sheet/plan_sheet.hpp"
+#include "geom/sheet/sheet_file.hpp"
+#include "geom/sheet/site_pictures.hpp"
+
+namespace yardwright::session {
+
+tl::expected<void, Problems> write_plan_set(Session& session, const Catalogs& catalogs) {
+  if (!session.file) return refused("has no file yet", title_of(session), "save it first: the plan set is written beside it");
+  const Site site = as_of(session.site(), session.phase);
+  SheetOptions options;
+  options.paper = site.units == UnitSystem::us ? Paper::tabloid : Paper::a3;
+  options.built_phase = session.phase;
+  options.pictures = read_site_pictures(site, *session.file).pictures;
+  const auto pages = plan_sheets(site, check(site, catalogs), catalogs, options);
+  if (!pages) return tl::unexpected{pages.error()};
+  const auto file = session.file->parent_path() / (session.file->stem().string() + "-plan.pdf");
+  const auto written = write_pages(*pages, file, site.name);
+  if (!written) return tl::unexpected{written.error()};
+  session.notice = fmt::format("The plan set is in {}: {} sheets on {} paper.", file.filename().string(), pages->size(),
+                               names_of(options.paper)[static_cast<std::size_t>(options.paper)]);
+  return {};
+}
+
+}  // namespace yardwright::session
