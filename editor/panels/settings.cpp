@@ -10,6 +10,8 @@ namespace yardwright::panels {
 
 namespace {
 
+constexpr double shown_ratio = 1e-3;  ///< of a rule's value: the field is narrow, and what is not typed is not taken
+
 const RuleOverride* own_of(const Workspace& work, const Rule& rule) {
   const auto& own = work.session.site().rule_overrides;
   const auto found = std::ranges::find(own, rule.id, &RuleOverride::rule);
@@ -53,7 +55,7 @@ void show_rule(const Workspace& work, const Rule& rule) {
   ImGui::PopTextWrapPos();
   hint(rule.source);
   ImGui::SameLine(field_at);
-  if (const auto typed = typed_field(work.state.typing, "##value", exact_text_of(rule.value, rule.quantity, work.units()), field)) take(work, rule, *typed);
+  if (const auto typed = typed_field(work.state.typing, "##value", session::text_for_typing(rule.value, rule.quantity, work.units(), shown_ratio), field)) take(work, rule, *typed);
   ImGui::SameLine(right - look.px(86));
   const RuleOverride* own = own_of(work, rule);
   bool clears = false;
@@ -82,7 +84,10 @@ void show_settings(const Workspace& work, Question question) {
   ImGui::GetWindowDrawList()->AddLine(at, {right, at.y}, look::packed(palette::rule_line), work.look.px(1));
   ImGui::Dummy({0, work.look.px(2)});
   words("Settings of this question", work.look.letters.strong, palette::ink);
-  if (question == Question::drain) show_storm(work);
+  if (question == Question::drain) {
+    if (work.session.site().ground.levels.empty() && pill("bring in levels of the ground ...", work.look, true)) work.state.wish = FileWish::ground;
+    show_storm(work);
+  }
   bool any = false;
   for (const Rule& rule : book.rules()) {
     if (!rule.id.starts_with(front)) continue;

@@ -37,6 +37,10 @@ struct FieldRow {
   std::vector<Choice> choices;
 };
 
+/// The fewest digits in the shown unit that are within a part of the value: by default what a tape could not tell apart,
+/// "6 ft" for 1.8288 m.
+std::string text_for_typing(double si, Quantity quantity, UnitSystem units, double same_ratio = 4e-7);
+
 /// "own-field" as people say it: "own field".
 std::string spoken(std::string_view key);
 

@@ -22,9 +22,7 @@ std::string spoken(std::string_view key) {
   return words;
 }
 
-/// The fewest digits in the shown unit that a tape could not tell from the value: "6 ft" for 1.8288 m.
-std::string text_for_typing(double si, Quantity quantity, UnitSystem units) {
-  constexpr double same_ratio = 4e-7;
+std::string text_for_typing(double si, Quantity quantity, UnitSystem units, double same_ratio) {
   const double factor = shown_unit(quantity, units).factor;
   for (int digits = 1; digits <= 10; ++digits) {
     const double rounded = std::stod(fmt::format("{:.{}g}", si / factor, digits)) * factor;

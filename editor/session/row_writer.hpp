@@ -13,7 +13,6 @@ concept Enumeration = std::is_enum_v<Member>;
 template <class Member>
 concept Group = requires(Member& member) { visit_fields(member, [](const Field&, auto&) {}); };
 
-std::string text_for_typing(double si, Quantity quantity, UnitSystem units);
 /// What a field of this key may name in the catalogues; empty where it names nothing there.
 std::vector<Choice> catalog_choices(std::string_view key, const Catalogs& catalogs);
 
