@@ -68,14 +68,21 @@ std::optional<std::string> field_row(const Workspace& work, const FieldRow& row)
   ImGui::BeginGroup();
   auto typed = editor_of(work, row, room_for_field());
   ImGui::EndGroup();
-  if (work.state.typing.refused_key == row.key) words(work.state.typing.problem, work.look.letters.small, palette::fail, true);
+  show_refusal(work, row.key);
   ImGui::PopID();
   return typed;
+}
+
+void show_refusal(const Workspace& work, const std::string& key) {
+  const Typing& typing = work.state.typing;
+  if (typing.refused_key != key || typing.refused_at != work.session.history.revision()) return;
+  words(typing.problem, work.look.letters.small, palette::fail, true);
 }
 
 void keep_refusal(const Workspace& work, const std::string& key, const Problem* problem) {
   work.state.typing.refused_key = problem != nullptr ? key : "";
   work.state.typing.problem = problem != nullptr ? sentence(*problem) : "";
+  work.state.typing.refused_at = work.session.history.revision();
 }
 
 }  // namespace yardwright::panels

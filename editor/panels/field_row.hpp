@@ -12,6 +12,9 @@ float room_for_field();
 /// The text once it is entered or chosen.
 std::optional<std::string> field_row(const Workspace& work, const session::FieldRow& row);
 
+/// Under the row whose last text was not taken: why.
+void show_refusal(const Workspace& work, const std::string& key);
+
 /// Keeps what was wrong with the text of a row to be shown under it; forgets it where nothing was.
 void keep_refusal(const Workspace& work, const std::string& key, const Problem* problem);
 

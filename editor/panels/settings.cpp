@@ -67,7 +67,7 @@ void show_rule(const Workspace& work, const Rule& rule) {
     hint(rule.source);
   }
   ImGui::SetCursorPosX(left);
-  if (work.state.typing.refused_key == rule.id) words(work.state.typing.problem, look.letters.small, palette::fail, true);
+  show_refusal(work, rule.id);
   if (own != nullptr) show_reason(work, *own);
   if (clears) session::perform(work.session, {ClearRule{rule.id}});
   ImGui::PopID();

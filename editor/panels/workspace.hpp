@@ -17,6 +17,7 @@ struct Typing {
   std::string text;
   std::string refused_key;  ///< the row whose text was not taken
   std::string problem;      ///< in a sentence
+  std::uint64_t refused_at = 0;  ///< the revision of the site then: any change of it answers the problem
 };
 
 /// What was asked of the file menu, for the files dialog to do.
