@@ -71,6 +71,7 @@ Finding fall_finding(const Site& site, const Item& item, const Bin& bin, const D
 struct WaterAtWall {
   double depth_m = 0;
   SitePoint at;
+  double level_m = 0;
 };
 
 WaterAtWall water_at_wall(const Item& item, const Flow& flow) {
@@ -81,18 +82,36 @@ WaterAtWall water_at_wall(const Item& item, const Flow& flow) {
     const std::int32_t pond = flow.depression[offset];
     if (pond == no_depression || !worth_showing(flow.depressions[static_cast<std::size_t>(pond)])) continue;
     const double depth_m = static_cast<double>(flow.filled_m[offset]) - flow.level_m[offset];
-    if (depth_m > deepest.depth_m) deepest = {depth_m, flow.frame.centre(flow.frame.cell_at_offset(offset))};
+    if (depth_m > deepest.depth_m) deepest = {depth_m, flow.frame.centre(flow.frame.cell_at_offset(offset)), flow.filled_m[offset]};
   }
   return deepest;
 }
 
-Finding standing_finding(const Item& item, const Bin& bin, const Flow& flow, const RuleBook& rules) {
+/// The bin on a pad that stands out of the water but for the depth that is borne; flooded again, since it may turn the
+/// water against another wall or dam it higher.
+std::optional<Mend> pad_above_water(const Site& site, const Item& item, const Bin& bin, const DesignSurface& surface, const WaterAtWall& water,
+                                    double borne_m) {
+  const double cell_m = surface.existing.frame().cell_m;
+  Pad pad;
+  pad.outline = disc(bin.at, bin.diameter_m / 2 + 2 * cell_m, 48).outer;
+  pad.level_m = std::ceil((water.level_m - borne_m) * 1000) / 1000 + 0.001;  // whole millimetres, over the rounding of levels
+  const Item placed{next_id(site), "Pad of " + title_of(item), item.phase, {}, pad};
+  const Edits edits{PutItem{placed}};
+  const Site mended = apply(site, edits);
+  if (water_at_wall(item, yard_flow(mended, design_surface(mended))).depth_m > borne_m) return std::nullopt;
+  return Mend{"set " + title_of(item) + " on a pad", Quantity::length, pad.level_m - surface.level_m(bin.at), pad.level_m, edits};
+}
+
+Finding standing_finding(const Site& site, const Item& item, const Bin& bin, const DesignSurface& surface, const Flow& flow, const RuleBook& rules,
+                         MendSearch& search) {
   const WaterAtWall water = water_at_wall(item, flow);
   const Verdict worse = bin.floor == BinFloor::flat_channels ? Verdict::fail : Verdict::caution;
   Finding finding = judged(Question::drain, rules.at("drain.water-at-bin"), Bound::at_most, water.depth_m, {item.id}, worse);
   finding.title = finding.verdict == Verdict::pass ? "No water stands against " + title_of(item) : "Water can stand against " + title_of(item);
   finding.note = "depth at the wall of the hollow that touches it, when it is full";
   finding.place = {water.at};
+  if (finding.verdict == Verdict::pass || !search.may_seek()) return finding;
+  if (auto mend = pad_above_water(site, item, bin, surface, water, finding.required)) finding.mends.push_back(std::move(*mend));
   return finding;
 }
 
@@ -123,9 +142,9 @@ std::optional<Pad> pad_that_falls_away(const Site& site, const Item& item, const
   return pad;
 }
 
-Findings judge_bin(const Site& site, const Item& item, const DesignSurface& surface, const Flow& flow, const RuleBook& rules) {
+Findings judge_bin(const Site& site, const Item& item, const DesignSurface& surface, const Flow& flow, const RuleBook& rules, MendSearch& search) {
   const Bin& bin = *as<Bin>(item);
-  return {fall_finding(site, item, bin, surface, rules), standing_finding(item, bin, flow, rules)};
+  return {fall_finding(site, item, bin, surface, rules), standing_finding(site, item, bin, surface, flow, rules, search)};
 }
 
 }  // namespace yardwright::drain

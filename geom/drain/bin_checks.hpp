@@ -6,6 +6,7 @@
 #include "geom/drain/flow.hpp"
 #include "geom/ground/design_surface.hpp"
 #include "geom/site/finding.hpp"
+#include "geom/site/mend_search.hpp"
 
 namespace yardwright::drain {
 
@@ -20,6 +21,8 @@ FallAway fall_away(const Site& site, const Item& item, const DesignSurface& surf
 /// wider than the bin. Nothing where the cells are too coarse to show it.
 std::optional<Pad> pad_that_falls_away(const Site& site, const Item& item, const DesignSurface& surface, double grade_ratio);
 
-Findings judge_bin(const Site& site, const Item& item, const DesignSurface& surface, const Flow& flow, const RuleBook& rules);
+/// The pad that keeps water from a wall is sought where there is time: it floods the ground again.
+Findings judge_bin(const Site& site, const Item& item, const DesignSurface& surface, const Flow& flow, const RuleBook& rules,
+                   MendSearch& search);
 
 }  // namespace yardwright::drain

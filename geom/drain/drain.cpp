@@ -56,20 +56,20 @@ void ask_pits(Answer& answer, const Site& site, const DesignSurface& surface, co
   }
 }
 
-void ask_bins(Answer& answer, const Site& site, const DesignSurface& surface, const RuleBook& rules) {
+void ask_bins(Answer& answer, const Site& site, const DesignSurface& surface, const RuleBook& rules, MendSearch& search) {
   for_each<Bin>(site, [&](const Item& item, const Bin& bin) {
     if (cell_at(answer.flow.frame, bin.at) == outside) {
       answer.findings.push_back(not_checked(Question::drain, "drain.slope-away-raised", {item.id},
                                             "The ground around " + title_of(item) + " was not checked", "it lies outside the known ground"));
       return;
     }
-    std::ranges::move(judge_bin(site, item, surface, answer.flow, rules), std::back_inserter(answer.findings));
+    std::ranges::move(judge_bin(site, item, surface, answer.flow, rules, search), std::back_inserter(answer.findings));
   });
 }
 
 }  // namespace
 
-Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs) {
+Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, MendSearch search) {
   if (!surface.known()) {
     return {{ground_missing("The ground is not known", "run `yardwright ground` to import levels, or type spot levels")}};
   }
@@ -83,7 +83,8 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
   const CoverMap covers = cover_map(site, catalogs, answer.flow.frame);
   name_unknown_covers(answer, covers);
   ask_pits(answer, site, surface, covers, rules);
-  ask_bins(answer, site, surface, rules);
+  ask_bins(answer, site, surface, rules, search);
+  answer.mends_sought = !search.left_some();
   if (answer.findings.empty()) {
     answer.findings.push_back(not_checked(Question::drain, "drain.ground", {}, "Nothing to keep dry yet", "place a bin or a pit"));
   }

@@ -8,6 +8,7 @@
 #include "geom/ground/design_surface.hpp"
 #include "geom/site/catalog/catalogs.hpp"
 #include "geom/site/finding.hpp"
+#include "geom/site/mend_search.hpp"
 
 namespace yardwright::drain {
 
@@ -23,8 +24,9 @@ struct Answer {
   Flow flow;  ///< empty where the ground is not known
   std::vector<Pond> ponds;
   std::vector<PitWater> pits;
+  bool mends_sought = true;  ///< of every finding; otherwise ask again
 };
 
-Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs);
+Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, MendSearch search = {});
 
 }  // namespace yardwright::drain

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geom/turn/least_change.hpp"
+
 namespace yardwright::turn {
 
 namespace {

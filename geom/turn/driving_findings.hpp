@@ -3,8 +3,8 @@
 
 #include "geom/ground/design_surface.hpp"
 #include "geom/site/finding.hpp"
+#include "geom/site/mend_search.hpp"
 #include "geom/site/rule.hpp"
-#include "geom/turn/least_change.hpp"
 #include "geom/turn/route_case.hpp"
 
 namespace yardwright::turn {
@@ -12,6 +12,9 @@ namespace yardwright::turn {
 Finding radius_finding(const RouteCase& route, const RuleBook& rules);
 Finding hitch_finding(const RouteCase& route, const RuleBook& rules, MendSearch& search);
 Finding grade_finding(const RouteCase& route, const DesignSurface& surface, const RuleBook& rules);
+
+/// Whether the way comes to every stop, in their order.
+Findings stop_findings(const RouteCase& route, const RuleBook& rules);
 
 /// The steepest grade, up or down, over any stretch of `over_m` along a line (the whole line where it is shorter),
 /// and the middle of that stretch.

@@ -10,6 +10,7 @@ namespace yardwright::turn {
 namespace {
 
 constexpr double piece_m = 0.5;
+constexpr double tallest_leg_m = 100;  // as the field of a leg allows
 
 /// A thing that runs over the plan at a height: levels in metres above the ground's datum, even between its ends.
 struct OverheadRun {
@@ -46,6 +47,7 @@ std::optional<OverheadRun> run_of(const Conveyor& conveyor, const DesignSurface&
 struct Crossing {
   double height_m = std::numeric_limits<double>::infinity();
   SitePoint at;
+  double station_ratio = 0;  ///< of the run, from its start
 };
 
 std::optional<Crossing> crossing(const RouteCase& route, const OverheadRun& run, const DesignSurface& surface) {
@@ -58,7 +60,7 @@ std::optional<Crossing> crossing(const RouteCase& route, const OverheadRun& run,
     if (least_clearance(route.driven, route.bodies, piece).distance_m > 0) continue;
     for (const auto& [point, station_m] : {std::pair{piece[0], at_m}, std::pair{piece[1], to_m}}) {
       const double level_m = std::lerp(run.start_level_m, run.end_level_m, station_m / length_m);
-      if (const double height_m = level_m - surface.level_m(point); height_m < lowest.height_m) lowest = {height_m, point};
+      if (const double height_m = level_m - surface.level_m(point); height_m < lowest.height_m) lowest = {height_m, point, station_m / length_m};
     }
   }
   return std::isfinite(lowest.height_m) ? std::optional{lowest} : std::nullopt;
@@ -79,10 +81,23 @@ bool without_heights(const Item& item) {
   return conveyor != nullptr && conveyor->start_height_m == 0 && conveyor->end_height_m == 0;
 }
 
-/// A conveyor that can be lifted level, as the mend: both ends by what is short.
-std::optional<Mend> raised(const Item& item, const Finding& finding) {
-  if (as<Conveyor>(item) == nullptr) return std::nullopt;
+/// The leg raised by what is short where the spout crosses; its other end stays where it is.
+std::optional<Mend> raised_leg(const Site& site, const Spout& spout, const Crossing& lowest, double short_m) {
+  const Item* leg = find(site, spout.from);
+  if (leg == nullptr || as<Leg>(*leg) == nullptr || lowest.station_ratio > 0.99) return std::nullopt;
+  const double by_m = short_m / (1 - lowest.station_ratio) + 1e-9;
+  Item higher = *leg;
+  double& height_m = std::get<Leg>(higher.thing).discharge_height_m;
+  height_m += by_m;
+  if (height_m > tallest_leg_m) return std::nullopt;
+  return Mend{"raise " + title_of(*leg), Quantity::length, by_m, height_m, {PutItem{higher}}};
+}
+
+/// As the mend: a spout by its leg, a conveyor level by both ends.
+std::optional<Mend> raised(const Site& site, const Item& item, const Crossing& lowest, const Finding& finding) {
   const double by_m = -finding.margin + 1e-9;
+  if (const Spout* spout = as<Spout>(item)) return raised_leg(site, *spout, lowest, by_m);
+  if (as<Conveyor>(item) == nullptr) return std::nullopt;
   Item higher = item;
   Conveyor& conveyor = std::get<Conveyor>(higher.thing);
   conveyor.start_height_m += by_m;
@@ -107,7 +122,7 @@ Findings overhead_findings(const RouteCase& route, const DesignSurface& surface,
     }
     Finding finding = overhead_finding(route, rules, item, *lowest);
     if (finding.verdict != Verdict::pass) {
-      if (auto mend = raised(item, finding)) finding.mends.push_back(std::move(*mend));
+      if (auto mend = raised(route.site, item, *lowest, finding)) finding.mends.push_back(std::move(*mend));
     }
     findings.push_back(std::move(finding));
   }

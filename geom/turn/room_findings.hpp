@@ -1,8 +1,8 @@
 // Findings about the room beside a route: things that stand, jambs, pits, the neighbours' edges; with mends.
 #pragma once
 
+#include "geom/site/mend_search.hpp"
 #include "geom/site/rule.hpp"
-#include "geom/turn/least_change.hpp"
 #include "geom/turn/route_case.hpp"
 #include "geom/turn/turn.hpp"
 

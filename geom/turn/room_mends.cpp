@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "geom/site/footprint.hpp"
+#include "geom/turn/least_change.hpp"
 
 namespace yardwright::turn {
 

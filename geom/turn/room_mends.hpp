@@ -2,7 +2,7 @@
 // round its corners wider. Each is found with the check's own measure.
 #pragma once
 
-#include "geom/turn/least_change.hpp"
+#include "geom/site/mend_search.hpp"
 #include "geom/turn/route_case.hpp"
 #include "geom/turn/turn.hpp"
 

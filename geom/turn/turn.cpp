@@ -23,7 +23,7 @@ const DrivenRoute* driven_before(const Answer* before, const Item& item) {
 class Asker {
  public:
   Asker(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Asking& asking)
-      : site_{site}, surface_{surface}, catalogs_{catalogs}, before_{asking.before}, search_{asking.seek_mends, asking.stop} {}
+      : site_{site}, surface_{surface}, catalogs_{catalogs}, before_{asking.before}, search_{asking.search} {}
 
   void ask(const Item& item) {
     const Route& route = *as<Route>(item);
@@ -58,6 +58,7 @@ class Asker {
     append(findings, opening_findings(route, rules));
     append(findings, overhead_findings(route, surface_, rules));
     findings.push_back(grade_finding(route, surface_, rules));
+    append(findings, stop_findings(route, rules));
     answer_.routes.push_back(std::move(driven));
   }
 

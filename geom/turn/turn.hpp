@@ -3,11 +3,10 @@
 // Site frame, metres. Method and sources: docs/methods/turn.md.
 #pragma once
 
-#include <stop_token>
-
 #include "geom/ground/design_surface.hpp"
 #include "geom/site/catalog/catalogs.hpp"
 #include "geom/site/finding.hpp"
+#include "geom/site/mend_search.hpp"
 #include "geom/turn/clearance.hpp"
 
 namespace yardwright::turn {
@@ -35,8 +34,7 @@ struct Answer {
 };
 
 struct Asking {
-  bool seek_mends = true;          ///< each takes many drives: while something is dragged they are left for later
-  std::stop_token stop;            ///< leaves the mends not yet sought
+  MendSearch search;
   const Answer* before = nullptr;  ///< of the same catalogs: routes drawn as they were are not driven again
 };
 

@@ -211,6 +211,13 @@ TEST_CASE("Water can stand against a bin in a hollow and not against one on a sl
   Site low = yard(hollow_m);
   const ItemId bin = add(low, Bin{.at = {50, 45}, .floor = BinFloor::flat_channels});
   CHECK(finding_of(asked(low), "drain.water-at-bin", bin)->verdict == Verdict::fail);
+  const Finding standing = *finding_of(asked(low), "drain.water-at-bin", bin);
+  REQUIRE_FALSE(standing.mends.empty());
+  for (const Mend& mend : standing.mends) {
+    const Site mended = apply(low, mend.edits);
+    const Answer after = ask(mended, design_surface(mended), shipped_catalogs());
+    CHECK(finding_of(after, "drain.water-at-bin", bin)->verdict == Verdict::pass);
+  }
   Site high = yard([](SitePoint at) { return 100 + 0.02 * at.y; });
   const ItemId dry = add(high, Bin{.at = {50, 45}});
   CHECK(finding_of(asked(high), "drain.water-at-bin", dry)->verdict == Verdict::pass);

@@ -170,6 +170,33 @@ TEST_CASE("A conveyor over the way has to hang clear of the truck", "[turn]") {
   for (const Finding& one : asked(yard(straight("wb-67"), over))) CHECK(one.rule != "turn.overhead-over");
 }
 
+TEST_CASE("A spout over the way hangs clear of the truck once its leg is raised", "[turn]") {
+  Site site = yard(straight("wb-67"), Leg{.at = {30, -12}, .discharge_height_m = 7});
+  site.items.push_back({{98}, "Bin", 0, std::nullopt, Bin{.at = {30, 12}, .diameter_m = 6, .eave_height_m = 3, .foundation_height_m = 0}});
+  site.items.push_back({{99}, "Spout", 0, std::nullopt, Spout{.from = thing_id, .to = {98}}});
+  every_mend_passes(site, "turn.overhead-over");
+}
+
+TEST_CASE("A route comes to its stops in their order, or is told which it misses", "[turn]") {
+  Site site = yard(straight("su-30"), Gate{.at = {10, 0}, .facing = Bearing::degrees(90)});
+  site.items.push_back({{98}, "Scale", 0, std::nullopt, Scale{.at = {35, 0}, .facing = Bearing::degrees(90)}});
+  Route& route = std::get<Route>(site.items.front().thing);
+  const auto verdicts = [&] {
+    std::vector<Verdict> all;
+    for (const Finding& one : asked(site)) {
+      if (one.rule == "turn.stop") all.push_back(one.verdict);
+    }
+    return all;
+  };
+  route.stops = {thing_id, {98}};
+  CHECK(verdicts() == std::vector{Verdict::pass, Verdict::pass});
+  route.stops = {{98}, thing_id};
+  CHECK(std::ranges::count(verdicts(), Verdict::fail) == 1);
+  std::get<Scale>(site.items.back().thing).at.y = 40;
+  route.stops = {{98}};
+  CHECK(verdicts() == std::vector{Verdict::fail});
+}
+
 TEST_CASE("A grade of ten percent passes and more is a caution", "[turn]") {
   // NRCS practice 560, one state's version (read).
   CHECK(finding(asked(on_slope(yard(straight("p")), 0.0999)), "turn.grade").verdict == Verdict::pass);
