@@ -118,8 +118,7 @@ std::vector<Cell> with_neighbours(const GridFrame& frame, std::span<const Cell> 
   std::vector<Cell> all{cells.begin(), cells.end()};
   for (const Cell cell : cells) for_each_neighbour(frame, cell, [&](Cell next, int) { all.push_back(next); });
   std::ranges::sort(all);
-  const auto repeated = std::ranges::unique(all);
-  all.erase(repeated.begin(), repeated.end());
+  all.erase(std::unique(all.begin(), all.end()), all.end());
   return all;
 }
 

@@ -55,7 +55,7 @@ class Builder {
 
   bool key(std::string& name) {
     const JsonObject& object = *open_.back().object();
-    if (std::ranges::find(object, name, &JsonObject::value_type::first) != object.end()) {
+    if (std::ranges::find(object, name, &JsonMember::key) != object.end()) {
       return stop(fmt::format("\"{}\" is given twice", name), "keep one of them");
     }
     if (object.size() >= most_keys) return stop("an object has too many fields", "keep to the fields of docs/format.md");
@@ -112,7 +112,7 @@ class Builder {
     } else if (auto* array = std::get_if<JsonArray>(&open_.back().value)) {
       array->push_back(std::move(value));
     } else {
-      std::get<JsonObject>(open_.back().value).emplace_back(std::move(keys_.back()), std::move(value));
+      std::get<JsonObject>(open_.back().value).push_back({std::move(keys_.back()), std::move(value)});
       keys_.pop_back();
     }
   }
@@ -139,8 +139,8 @@ Problem syntax_problem(std::string_view text, std::string_view name, std::size_t
 const JsonValue* member(const JsonValue& value, std::string_view key) {
   const JsonObject* object = value.object();
   if (object == nullptr) return nullptr;
-  const auto found = std::ranges::find(*object, key, &JsonObject::value_type::first);
-  return found == object->end() ? nullptr : &found->second;
+  const auto found = std::ranges::find(*object, key, &JsonMember::key);
+  return found == object->end() ? nullptr : &found->value;
 }
 
 std::string_view sort_of(const JsonValue& value) {

@@ -4,7 +4,6 @@
 
 #include <string>
 #include <string_view>
-#include <utility>
 #include <variant>
 #include <vector>
 
@@ -13,8 +12,9 @@
 namespace yardwright {
 
 struct JsonValue;
+struct JsonMember;
 using JsonArray = std::vector<JsonValue>;
-using JsonObject = std::vector<std::pair<std::string, JsonValue>>;  ///< in the order of the text
+using JsonObject = std::vector<JsonMember>;  ///< in the order of the text
 
 struct JsonValue {
   std::variant<std::monostate, bool, double, std::string, JsonArray, JsonObject> value;
@@ -26,6 +26,11 @@ struct JsonValue {
   const JsonArray* array() const { return std::get_if<JsonArray>(&value); }
   const JsonObject* object() const { return std::get_if<JsonObject>(&value); }
   bool is_null() const { return std::holds_alternative<std::monostate>(value); }
+};
+
+struct JsonMember {
+  std::string key;
+  JsonValue value;
 };
 
 /// The member of an object with this key, or null; null too where `value` is no object.

@@ -15,14 +15,14 @@ constexpr double farthest_move_m = 30;
 constexpr double widest_radius_m = 60;
 constexpr double exact_m = 0.01;
 
-/// The room beside an item as the check measures it, for bodies or for tyres. An item that was moved to where it is
-/// no longer in the way at all (a gate beside the route) has not given room but left its place: that is none.
+/// The room beside an item as the check measures it by that rule. Where the route no longer goes through a gate, a stand or a
+/// drive-through, either has left its place and not given room: that is none.
 double room_m(const RouteCase& route, const Item* item, std::string_view rule) {
   constexpr double none_m = -1;
   double least_m = std::numeric_limits<double>::infinity();
   const std::vector<Obstacle> obstacles = item != nullptr ? obstacles_of(*item, route) : std::vector{neighbour_edges(route.site)};
   for (const Obstacle& obstacle : obstacles) {
-    if (obstacle.of_tyres == (rule == "turn.pit-edge")) least_m = std::min(least_m, clearance_to(route, obstacle).distance_m);
+    if (obstacle.rule == rule) least_m = std::min(least_m, clearance_to(route, obstacle).distance_m);
   }
   return std::isfinite(least_m) ? least_m : none_m;
 }

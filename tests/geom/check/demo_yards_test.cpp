@@ -5,6 +5,7 @@
 #include "geom/io/site_file.hpp"
 #include "geom/site/finding_words.hpp"
 #include "tests/scenes/demo_yards.hpp"
+#include "tests/geom/kept.hpp"
 
 using namespace yardwright;
 
@@ -48,8 +49,6 @@ TEST_CASE("Every failing finding of the old yard that offers a mend passes once 
     if (finding.verdict != Verdict::fail || finding.mends.empty()) continue;
     INFO(sentence(finding, UnitSystem::us));
     const Answers mended = check(apply(site, finding.mends.front().edits), shipped_catalogs());
-    for (const Finding& after : findings_of(mended, finding.question)) {
-      if (after.id == finding.id) CHECK(after.verdict == Verdict::pass);
-    }
+    CHECK(is_kept(findings_of(mended, finding.question), finding));
   }
 }

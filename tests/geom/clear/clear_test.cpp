@@ -38,9 +38,7 @@ TEST_CASE("Every mend of every finding of a thrown yard passes when it is asked 
       if (found.verdict != Verdict::fail && found.verdict != Verdict::caution) continue;
       INFO("seed " << seed << ", " << found.id);
       for (const Mend& mend : found.mends) {
-        const Answer again = asked(yardwright::apply(site, mend.edits));
-        const Finding* same = finding(again, found.id);
-        CHECK((same == nullptr || same->verdict == Verdict::pass));
+        CHECK(is_kept(asked(yardwright::apply(site, mend.edits)).findings, found));
         ++mended;
       }
     }

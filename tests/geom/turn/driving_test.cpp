@@ -67,6 +67,20 @@ TEST_CASE("The nearest comes after the front axle is back on the straight", "[tu
   CHECK(inside_ft(u_turn("wb-67", 41)) == Approx(1.964).margin(0.01));
 }
 
+TEST_CASE("The front wheels of a design vehicle stand at its published steering angle on its least circle", "[turn]") {
+  // asin(wheelbase / radius), which the front axle's way makes with the unit once it is settled. WB-62 and WB-67: a digest of
+  // NCHRP 505 (read); the others from memory.
+  const std::tuple<std::string_view, double, double> published[] = {
+      {"wb-67", 41, 28.4}, {"wb-62", 41, 28.4}, {"p", 21, 31.6}, {"su-30", 38, 31.8}, {"su-40", 47.4, 31.8}, {"wb-40", 36, 20.3}};
+  for (const auto& [vehicle, radius_ft, steering_deg] : published) {
+    INFO(vehicle);
+    const Course course = single_turn(0, radius_ft * foot_m, Angle::degrees(720), 0);
+    const Driven driven = drive(shipped(vehicle), course);
+    const SiteVector ahead = driven.pose(driven.stations() - 1, 0).ahead, way = point_on(course, length(course)).ahead;
+    CHECK(Angle::radians(std::atan2(cross(ahead, way), dot(ahead, way))).as_degrees() == Approx(steering_deg).margin(0.05));
+  }
+}
+
 TEST_CASE("A quarter turn cuts in less than a half turn", "[turn]") {
   // Computed, converged integration.
   CHECK(inside_ft({"wb-67", 41, 90, 200}) == Approx(15.58).margin(0.05));
