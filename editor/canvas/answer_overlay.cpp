@@ -51,7 +51,7 @@ const Finding* told_finding(const AnswerInput& input, const Findings& findings) 
 }
 
 std::vector<std::string> told_lines(const Finding& finding, UnitSystem units) {
-  std::vector<std::string> lines{finding.title};
+  std::vector<std::string> lines{headline(finding)};
   const std::string margin = margin_words(finding, units);
   if (!margin.empty()) lines.push_back(margin);
   if (wants_care(finding) && !finding.mends.empty()) lines.push_back(mend_words(finding.mends.front(), units));

@@ -38,7 +38,7 @@ Json as_json(const Mend& mend, UnitSystem units) {
 
 Json as_json(const Finding& finding, UnitSystem units) {
   Json out{{"id", finding.id},         {"question", word(finding.question)}, {"rule", finding.rule},
-           {"verdict", word(finding.verdict)}, {"title", finding.title}};
+           {"verdict", word(finding.verdict)}, {"title", headline(finding)}};
   if (finding.verdict != Verdict::not_checked) {
     out["measured"] = finding.measured;
     out["required"] = finding.required;

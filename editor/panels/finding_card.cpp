@@ -61,7 +61,7 @@ void show_buttons(const Workspace& work, const Finding& finding) {
 }
 
 void show_words(const Workspace& work, const Finding& finding) {
-  words(finding.title, work.look.letters.strong, palette::ink, true, work.look.px(inner_edge_px));
+  words(headline(finding), work.look.letters.strong, palette::ink, true, work.look.px(inner_edge_px));
   const std::string measured = measured_words(finding, work.units());
   if (!measured.empty()) card_words(work, measured, palette::quiet_ink);
   const std::string margin = margin_words(finding, work.units());

@@ -47,7 +47,7 @@ void offer_pad(Finding& finding, const Site& site, const Item& item, const Desig
   if (!pad) return;
   const Item placed{next_id(site), "Pad of " + title_of(item), item.phase, {}, *pad};
   const double ground_m = surface.level_m(place_of(item.thing));
-  finding.mends.push_back({"set " + title_of(item) + " on a pad", Quantity::length, pad->level_m - ground_m, pad->level_m, {PutItem{placed}}});
+  finding.mends.push_back({"raise " + title_of(item) + " on a pad", Quantity::length, pad->level_m - ground_m, pad->level_m, {PutItem{placed}}});
 }
 
 Finding fall_finding(const Site& site, const Item& item, const Bin& bin, const DesignSurface& surface, const RuleBook& rules) {
@@ -99,7 +99,7 @@ std::optional<Mend> pad_above_water(const Site& site, const Item& item, const Bi
   const Edits edits{PutItem{placed}};
   const Site mended = apply(site, edits);
   if (water_at_wall(item, yard_flow(mended, design_surface(mended))).depth_m > borne_m) return std::nullopt;
-  return Mend{"set " + title_of(item) + " on a pad", Quantity::length, pad.level_m - surface.level_m(bin.at), pad.level_m, edits};
+  return Mend{"raise " + title_of(item) + " on a pad", Quantity::length, pad.level_m - surface.level_m(bin.at), pad.level_m, edits};
 }
 
 Finding standing_finding(const Site& site, const Item& item, const Bin& bin, const DesignSurface& surface, const Flow& flow, const RuleBook& rules,

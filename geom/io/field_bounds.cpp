@@ -18,6 +18,9 @@ std::string bounds_in(const Field& field, Quantity quantity, UnitSystem system) 
 
 std::string bounds_words(const Field& field, Quantity quantity) {
   if (!std::isfinite(field.least) || !std::isfinite(field.most)) return "";
+  if (quantity == Quantity::length && field.least == -field.most && field.most >= 1e6) {
+    return fmt::format("up to {} km either way", field.most / 1000);  // as feet to a tenth nobody reads it
+  }
   const std::string us = bounds_in(field, quantity, UnitSystem::us);
   const std::string metric = bounds_in(field, quantity, UnitSystem::metric);
   return us == metric ? us : fmt::format("{} ({})", us, metric);

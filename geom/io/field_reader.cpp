@@ -130,7 +130,8 @@ std::optional<double> FieldReader::quantity_in(const Field& field, const JsonVal
 bool FieldReader::within(const Field& field, const JsonValue& value, Quantity quantity, double si) {
   if (std::isfinite(si) && si >= field.least && si <= field.most) return true;
   const bool small = si < field.least;
-  const std::string shown = std::abs(si) < 1e15 ? text_of(si, quantity, units_) : fmt::format("{:g}", si);
+  const Unit& unit = shown_unit(quantity, units_);
+  const std::string shown = std::abs(si) < 1e15 ? text_of(si, quantity, units_) : fmt::format("{:g} {}", si / unit.factor, unit.suffix);
   note(value.line, field.key, fmt::format("{} is too {}", shown, small ? "small" : "large"),
        allowed_words(field, quantity, units_));
   return false;

@@ -45,6 +45,13 @@ void copy_permissions(const fs::path& from, const fs::path& to) {
   if (fs::exists(status)) fs::permissions(to, status.permissions(), ignored);
 }
 
+/// A file that is known by a link is written where it lies, and the link stays.
+fs::path behind_links(const fs::path& path) {
+  std::error_code error;
+  const fs::path real = fs::is_symlink(path, error) ? fs::weakly_canonical(path, error) : path;
+  return error || real.empty() ? path : real;
+}
+
 }  // namespace
 
 Expected<std::string> read_whole_file(const fs::path& path, std::size_t most_bytes) {
@@ -81,7 +88,8 @@ tl::expected<void, Problems> put_in_place(const fs::path& temporary, const fs::p
   return {};
 }
 
-tl::expected<void, Problems> write_whole_file(const fs::path& path, std::string_view text) {
+tl::expected<void, Problems> write_whole_file(const fs::path& named, std::string_view text) {
+  const fs::path path = behind_links(named);
   const fs::path temporary = temporary_beside(path);
   {
     std::ofstream file{temporary, std::ios::binary | std::ios::trunc};

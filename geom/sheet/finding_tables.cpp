@@ -28,7 +28,7 @@ std::string tally(const Findings& findings, Question question) {
 }
 
 std::vector<TableCell> row_of(const Finding& finding, std::size_t number, UnitSystem units) {
-  const std::string what = finding.note.empty() ? finding.title : finding.title + ": " + finding.note;
+  const std::string what = finding.note.empty() ? headline(finding) : headline(finding) + ": " + finding.note;
   return {{std::to_string(number), false, palette::quiet_ink, finding.verdict},
           {what, finding.verdict == Verdict::fail},
           {measured_words(finding, units)},

@@ -132,7 +132,7 @@ double SheetColumn::height_of(const Finding& finding, UnitSystem units) const {
   const auto lines = [&](const std::string& text, const TextStyle& style) {
     return static_cast<double>(pen_.measure().wrapped(text, style.height_mm, wide, style.bold).size()) * pen_.line_height_mm(style);
   };
-  return lines(finding.title, finding_title) + lines(amount_words(finding, units), plain) + lines(first_mend(finding, units), quiet) + between_findings_mm;
+  return lines(headline(finding), finding_title) + lines(amount_words(finding, units), plain) + lines(first_mend(finding, units), quiet) + between_findings_mm;
 }
 
 void SheetColumn::finding(const Finding& finding, std::size_t number, UnitSystem units) {
@@ -141,7 +141,7 @@ void SheetColumn::finding(const Finding& finding, std::size_t number, UnitSystem
   const double x = left_ + finding_indent_mm, wide = width_ - finding_indent_mm;
   TextStyle amount = plain;
   amount.colour = palette::of(finding.verdict);
-  y_ = pen_.paragraph({x, y_}, finding.title, wide, finding_title);
+  y_ = pen_.paragraph({x, y_}, headline(finding), wide, finding_title);
   y_ = pen_.paragraph({x, y_}, amount_words(finding, units), wide, amount);
   y_ = pen_.paragraph({x, y_}, first_mend(finding, units), wide, quiet) + between_findings_mm;
 }

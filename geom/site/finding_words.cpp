@@ -2,11 +2,18 @@
 
 #include <fmt/format.h>
 
+#include <cctype>
 #include <cmath>
 
 #include "geom/units/text.hpp"
 
 namespace yardwright {
+
+std::string headline(const Finding& finding) {
+  std::string text = finding.title;
+  if (!text.empty()) text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+  return text;
+}
 
 std::string measured_words(const Finding& finding, UnitSystem units) {
   if (finding.verdict == Verdict::not_checked) return "";
@@ -38,7 +45,7 @@ std::string basis_words(const Finding& finding) {
 }
 
 std::string sentence(const Finding& finding, UnitSystem units) {
-  std::string text = finding.title;
+  std::string text = headline(finding);
   for (const std::string& part : {measured_words(finding, units), margin_words(finding, units), finding.note}) {
     if (!part.empty()) text += "; " + part;
   }

@@ -8,6 +8,8 @@
 namespace yardwright {
 
 /// "29.2° of 37.0° needed", or "3.1 ft, at most 2.0 ft"; empty for a check that did not run.
+/// The title as the beginning of a sentence: it may begin with the name of a vehicle.
+std::string headline(const Finding& finding);
 std::string measured_words(const Finding& finding, UnitSystem units);
 /// "short by 7.8°" or "+2.1 ft to spare"; empty for a check that did not run.
 std::string margin_words(const Finding& finding, UnitSystem units);

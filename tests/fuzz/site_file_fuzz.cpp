@@ -1,6 +1,4 @@
-// Any bytes handed to read_site: no crash, and what is read comes back from its own text. With clang:
-//   cmake -B build-fuzz -G Ninja -DCMAKE_CXX_COMPILER=clang++ -DYARDWRIGHT_FUZZ=ON -DYARDWRIGHT_EDITOR=OFF
-//   ninja -C build-fuzz site_file_fuzz && build-fuzz/tests/site_file_fuzz -max_total_time=600 CORPUS tests/geom/io
+// Any bytes handed to read_site: no crash, and what is read comes back from its own text. How to run it: DEVELOPERS.md.
 #include <cstdint>
 #include <cstdlib>
 #include <string_view>

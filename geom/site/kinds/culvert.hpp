@@ -12,7 +12,7 @@ struct Culvert {
   static constexpr std::string_view label = "culvert";
 
   SitePath path;
-  double diameter_m = 1.5 * foot_m;
+  double diameter_m = 18 * 0.0254;
   double start_depth_m = 0.6;
   double end_depth_m = 0.0;
   double roughness_n = 0.024;

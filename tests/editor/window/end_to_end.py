@@ -1,7 +1,8 @@
 #!/usr/bin/env python3
 """Drives the real window under a virtual display with the pointer and the keys that a person uses: a new yard from
-its lot's size, a leg and three bins placed and joined, a bin dragged away and the drag undone, saved, opened again.
+its lot's size, a leg and three bins placed and joined, a bin dragged out of reach and back and the drags undone, saved, opened again, killed, brought back, saved by a link.
 What it believes is the saved file. Usage: end_to_end.py EDITOR. Exit 77 (skipped) where a tool is missing."""
+import glob
 import json
 import os
 import shutil
@@ -12,6 +13,7 @@ import time
 
 TOOLS = ["Xvfb", "xdotool"]
 SIZE = (1400, 900)
+NEAR_LEG, FAR = (597, 356), (800, 560)  # within reach of a spout from the leg, and out of it
 TRAY = {"bin": (31, 139), "leg": (84, 139), "spout": (31, 318)}
 
 
@@ -93,17 +95,30 @@ class Window:
         self.process.wait()
 
 
-def saved(path, wanted=lambda yard: True):
+def autosave_in(folder):
+    return os.path.join(folder, "yardwright", "autosave", "drawn-*.yard")
+
+
+def spout_slope(editor, path):
+    """What the program without a window says of the one spout in the saved file."""
+    program = os.path.join(os.path.dirname(editor), "yardwright")
+    done = subprocess.run([program, "reach", path, "--json"], capture_output=True, text=True)
+    verdicts = [f["verdict"] for f in json.loads(done.stdout)["findings"] if f["rule"] == "reach.slope-dry"]
+    assert len(verdicts) == 1 and done.returncode == 1, done  # two bins of three have no spout
+    return verdicts[0]
+
+
+def saved(pattern, wanted=lambda yard: True, wait_s=10):
     """The yard of the file, once it is there and as wanted; saving takes a moment."""
     yard = None
-    for _ in range(50):
-        if os.path.exists(path):
+    for _ in range(wait_s * 5):
+        for path in glob.glob(pattern):
             with open(path) as file:
                 yard = json.load(file)
             if wanted(yard):
                 return yard
         time.sleep(0.2)
-    raise SystemExit("%s is not as it should be: %s" % (path, json.dumps(yard)))
+    raise SystemExit("%s is not as it should be: %s" % (pattern, json.dumps(yard)))
 
 
 def of_kind(yard, kind):
@@ -116,11 +131,11 @@ def draw_yard(window):
     window.type("500 ft")
     window.keys("Return")
     window.place("leg", 560, 380)
-    for x, y in ((520, 340), (610, 340), (560, 440)):
+    for x, y in ((520, 340), NEAR_LEG, (560, 440)):
         window.place("bin", x, y)
     window.click(*TRAY["spout"])
     window.click(560, 380)
-    window.click(610, 340)
+    window.click(*NEAR_LEG)
     window.keys("Escape", "Escape", "Escape")
 
 
@@ -138,12 +153,20 @@ def main(editor):
             assert len(of_kind(drawn, "bin")) == 3 and len(of_kind(drawn, "leg")) == 1, drawn["items"]
             assert of_kind(drawn, "spout")[0]["from"] == of_kind(drawn, "leg")[0]["id"]
 
-            window.drag((560, 440), (800, 560))
+            assert spout_slope(editor, path) == "pass"
+
+            window.drag(NEAR_LEG, FAR)
             window.keys("ctrl+s")
             away = saved(path, lambda yard: yard != drawn)
-            assert of_kind(away, "bin")[2]["at"] != of_kind(drawn, "bin")[2]["at"]
+            assert of_kind(away, "bin")[1]["at"] != of_kind(drawn, "bin")[1]["at"]
+            assert spout_slope(editor, path) == "fail"
 
-            window.keys("ctrl+z", "ctrl+s")
+            window.drag(FAR, (NEAR_LEG[0] + 3, NEAR_LEG[1]))
+            window.keys("ctrl+s")
+            saved(path, lambda yard: yard not in (away, drawn))
+            assert spout_slope(editor, path) == "pass"
+
+            window.keys("ctrl+z", "ctrl+z", "ctrl+s")
             saved(path, lambda yard: yard == drawn)
         finally:
             window.end()
@@ -153,9 +176,30 @@ def main(editor):
             again.keys("ctrl+a", "Delete", "ctrl+s")
             empty = saved(path, lambda yard: not yard["items"])
             assert empty["lot"] == drawn["lot"]
+            again.keys("ctrl+z")
+            autosaved = saved(autosave_in(folder), lambda yard: yard["items"] == drawn["items"], wait_s=40)
+            assert autosaved["lot"] == drawn["lot"]
         finally:
-            again.end()
-    print("a yard was drawn, dragged, undone, saved and opened again")
+            again.process.kill()
+            again.process.wait()
+        assert saved(path) == empty, "what was not saved is not in the file"
+
+        linked = os.path.join(folder, "link.yard")
+        os.symlink(path, linked)
+        back = Window(editor, display, folder, path)
+        try:
+            back.keys("ctrl+s")
+            saved(path, lambda yard: yard["items"] == drawn["items"])
+        finally:
+            back.end()
+        by_link = Window(editor, display, folder, linked)
+        try:
+            by_link.keys("ctrl+a", "Delete", "ctrl+s")
+            saved(path, lambda yard: not yard["items"])
+            assert os.path.islink(linked) and not os.path.islink(path)
+        finally:
+            by_link.end()
+    print("a yard was drawn, dragged out of reach and back, undone, saved, brought back after a kill, and saved by a link")
 
 
 if __name__ == "__main__":
