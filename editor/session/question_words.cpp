@@ -13,7 +13,7 @@ struct Words {
 };
 
 constexpr std::array<Words, 6> words{{
-    {"Reach", "Can every bin be filled from the leg, and emptied back to it?"},
+    {"Reach", "Can every bin be filled from the leg by gravity?"},
     {"Turn", "Do the trucks get in, dump, and get out?"},
     {"Drain", "Where does the rain go, and does it end in a pit?"},
     {"Clear", "Are the distances kept to lines, lot edges, wells, tanks and dwellings?"},

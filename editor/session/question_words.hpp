@@ -8,7 +8,7 @@
 namespace yardwright::session {
 
 std::string_view name_of(Question question);
-/// "Can every bin be filled from the leg, and emptied back to it?"
+/// "Can every bin be filled from the leg by gravity?"
 std::string_view asks(Question question);
 
 /// The worst finding in a few words: "−17.4 ft", "2 to mend", "passes", "not asked".
