@@ -184,6 +184,7 @@ bool write_levels(const LevelGrid& grid, const FileFrame& lies, const fs::path& 
 }  // namespace
 
 Expected<LevelGrid> load_level_grid(const fs::path& path, const EarthTie& tie) {
+  if (std::error_code error; !fs::exists(path, error)) return problem_of(path, "is not there", "put the ground's GeoTIFF back beside the site file");
   const Quietly quietly;
   const auto file = opened(path);
   if (file == nullptr) return problem_of(path, "is no GeoTIFF that can be read", "put the ground's GeoTIFF beside the site file");

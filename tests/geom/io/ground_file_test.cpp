@@ -99,8 +99,12 @@ TEST_CASE("A tie that is no projected system, and a file that is no raster, are 
   CHECK_FALSE(save_level_grid(grid, {4326, 0, 0}, path).has_value());
   CHECK_FALSE(save_level_grid(grid, {999999, 0, 0}, path).has_value());
   CHECK_FALSE(save_level_grid({}, {}, path).has_value());
-  CHECK_FALSE(load_level_grid(path, {}).has_value());
+  const auto missing = load_level_grid(path, {});
+  REQUIRE_FALSE(missing.has_value());
+  CHECK_THAT(sentence(missing.error().front()), Contains("is not there"));
   std::ofstream{path} << "no raster";
-  CHECK_FALSE(load_level_grid(path, {}).has_value());
+  const auto garbled = load_level_grid(path, {});
+  REQUIRE_FALSE(garbled.has_value());
+  CHECK_THAT(sentence(garbled.error().front()), Contains("is no GeoTIFF"));
   std::filesystem::remove(path);
 }
