@@ -15,7 +15,9 @@ namespace {
 
 using look::packed;
 
-bool wants_care(const Finding& finding) { return finding.verdict == Verdict::fail || finding.verdict == Verdict::caution; }
+bool wants_care(const Finding& finding) {
+  return finding.verdict == Verdict::fail || finding.verdict == Verdict::caution;
+}
 
 SitePoint middle_of(const SitePath& place) { return pose_at(place, length(place) / 2).at; }
 
@@ -60,7 +62,8 @@ std::vector<std::string> told_lines(const Finding& finding, UnitSystem units) {
 
 float widest(const std::vector<std::string>& lines, ImFont* font) {
   float width = 0;
-  for (const std::string& line : lines) width = std::max(width, font->CalcTextSizeA(font->FontSize, 1e6F, 0, line.c_str()).x);
+  for (const std::string& line : lines)
+    width = std::max(width, font->CalcTextSizeA(font->FontSize, 1e6F, 0, line.c_str()).x);
   return width;
 }
 
@@ -70,10 +73,12 @@ void draw_told(const AnswerInput& input, const Finding& finding, ImDrawList& lis
   const auto lines = told_lines(finding, input.session.site().units);
   ImFont* font = look.letters.small;
   const float line_height = font->FontSize * 1.35F;
-  const ImVec2 size{widest(lines, look.letters.strong) * 0.88F + look.px(22), line_height * static_cast<float>(lines.size()) + look.px(12)};
+  const ImVec2 size{widest(lines, look.letters.strong) * 0.88F + look.px(22),
+                    line_height * static_cast<float>(lines.size()) + look.px(12)};
   const ImVec2 place = on_screen(input.view, middle_of(finding.place));
   const float left = static_cast<float>(input.view.top_left.x), top = static_cast<float>(input.view.top_left.y);
-  const float right = left + static_cast<float>(input.view.width_px), bottom = top + static_cast<float>(input.view.height_px);
+  const float right = left + static_cast<float>(input.view.width_px),
+              bottom = top + static_cast<float>(input.view.height_px);
   ImVec2 low{place.x + look.px(24), place.y + look.px(22)};
   if (low.x + size.x > right - look.px(8)) low.x = place.x - look.px(24) - size.x;
   low.x = std::clamp(low.x, left + look.px(8), std::max(left + look.px(8), right - size.x - look.px(8)));
@@ -88,7 +93,8 @@ void draw_told(const AnswerInput& input, const Finding& finding, ImDrawList& lis
     mark.bold = i == 0;
     mark.colour = i == 1 ? colour : palette::ink;
     mark.halo = palette::none;
-    draw_words(mark, {low.x + look.px(11), low.y + look.px(6) + line_height * (static_cast<float>(i) + 0.5F)}, font->FontSize, look, list);
+    draw_words(mark, {low.x + look.px(11), low.y + look.px(6) + line_height * (static_cast<float>(i) + 0.5F)},
+               font->FontSize, look, list);
   }
 }
 

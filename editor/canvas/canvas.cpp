@@ -38,12 +38,15 @@ ImDrawList& begin_plan(Canvas& canvas, session::Session& session, const Rect& pl
   ImGui::SetNextWindowSize({place.high.x - place.low.x, place.high.y - place.low.y});
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
   ImGui::PushStyleColor(ImGuiCol_WindowBg, look::unpacked(palette::paper));
-  ImGui::Begin("plan", nullptr, ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
-                                    ImGuiWindowFlags_NoBringToFrontOnFocus | ImGuiWindowFlags_NoScrollWithMouse);
+  ImGui::Begin("plan", nullptr,
+               ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
+                   ImGuiWindowFlags_NoBringToFrontOnFocus | ImGuiWindowFlags_NoScrollWithMouse);
   ImGui::PopStyleColor();
   ImGui::PopStyleVar();
-  point(canvas.pointer, {session, canvas.view, look}, ImGui::IsWindowHovered(ImGuiHoveredFlags_AllowWhenBlockedByActiveItem));
-  if (std::string told = canvas.pictures.read(session.site(), session.file); !told.empty()) session.notice = std::move(told);
+  point(canvas.pointer, {session, canvas.view, look},
+        ImGui::IsWindowHovered(ImGuiHoveredFlags_AllowWhenBlockedByActiveItem));
+  if (std::string told = canvas.pictures.read(session.site(), session.file); !told.empty())
+    session.notice = std::move(told);
   ImDrawList& list = *ImGui::GetWindowDrawList();
   draw(canvas.plan.drawing(session.site(), session.history.revision(), style_of(canvas, session, look)),
        placement_of(canvas.view, look), look, list);

@@ -35,7 +35,8 @@ std::vector<ImVec2> on_screen(const std::vector<DrawPoint>& points, const Pen& p
 class Dasher {
  public:
   Dasher(const Stroke& stroke, const Pen& pen) : pen_{pen}, colour_{packed(stroke.colour)}, width_{pen.width(stroke)} {
-    for (const double mm : stroke.dash_mm) lengths_.push_back(std::max(0.5F, static_cast<float>(mm * pen.placement.per_mm)));
+    for (const double mm : stroke.dash_mm)
+      lengths_.push_back(std::max(0.5F, static_cast<float>(mm * pen.placement.per_mm)));
     if (lengths_.size() % 2 != 0) lengths_.insert(lengths_.end(), lengths_.begin(), lengths_.end());
     left_ = lengths_.front();
   }
@@ -110,8 +111,10 @@ struct Drawer {
 
   void operator()(const AreaMark& mark) const {
     if (mark.fill.alpha == 0) return;
-    if (mark.rings.size() == 1 && is_convex(mark.rings.front())) fill(on_screen(mark.rings.front(), pen), mark.fill, pen);
-    else fill_triangles(triangles_of(mark.rings), mark.fill, pen);
+    if (mark.rings.size() == 1 && is_convex(mark.rings.front()))
+      fill(on_screen(mark.rings.front(), pen), mark.fill, pen);
+    else
+      fill_triangles(triangles_of(mark.rings), mark.fill, pen);
   }
 
   void operator()(const CircleMark& mark) const {
@@ -180,7 +183,8 @@ void draw_words(const TextMark& words, ImVec2 at, float size_px, const look::Loo
     const float reach = std::max(1.5F, size_px / 8);
     for (int i = 0; i < 8; ++i) {
       const float turn = static_cast<float>(i) * 0.785398F;
-      list.AddText(font, size_px, {corner.x + reach * std::cos(turn), corner.y + reach * std::sin(turn)}, packed(words.halo), begin, end);
+      list.AddText(font, size_px, {corner.x + reach * std::cos(turn), corner.y + reach * std::sin(turn)},
+                   packed(words.halo), begin, end);
     }
   }
   list.AddText(font, size_px, corner, packed(words.colour), begin, end);

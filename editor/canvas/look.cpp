@@ -17,8 +17,8 @@ namespace {
 std::string inter_file(int weight) {
   const std::unique_ptr<FcConfig, decltype(&FcConfigDestroy)> config{FcInitLoadConfigAndFonts(), FcConfigDestroy};
   const std::unique_ptr<FcPattern, decltype(&FcPatternDestroy)> wanted{
-      FcPatternBuild(nullptr, FC_FAMILY, FcTypeString, "Inter", FC_WEIGHT, FcTypeInteger, weight, FC_SLANT, FcTypeInteger,
-                     FC_SLANT_ROMAN, nullptr),
+      FcPatternBuild(nullptr, FC_FAMILY, FcTypeString, "Inter", FC_WEIGHT, FcTypeInteger, weight, FC_SLANT,
+                     FcTypeInteger, FC_SLANT_ROMAN, nullptr),
       FcPatternDestroy};
   if (!config || !wanted) return "";
   FcConfigSubstitute(config.get(), wanted.get(), FcMatchPattern);

@@ -17,8 +17,8 @@ namespace {
 using look::packed;
 using session::Doing;
 
-void words(const OverlayInput& input, ImDrawList& list, ImVec2 at, const std::string& text, Colour colour, Anchor anchor,
-           double size_px = 12) {
+void words(const OverlayInput& input, ImDrawList& list, ImVec2 at, const std::string& text, Colour colour,
+           Anchor anchor, double size_px = 12) {
   TextMark mark;
   mark.text = text;
   mark.colour = colour;
@@ -33,13 +33,15 @@ void outline(const OverlayInput& input, const Item& item, ImDrawList& list) {
   std::vector<ImVec2> points;
   if (const Spout* spout = as<Spout>(item)) {
     if (const auto ends = session::spout_line(input.session.site(), *spout)) {
-      list.AddLine(on_screen(input.view, ends->first), on_screen(input.view, ends->second), packed(palette::reach.faded(0.35)), width * 4);
+      list.AddLine(on_screen(input.view, ends->first), on_screen(input.view, ends->second),
+                   packed(palette::reach.faded(0.35)), width * 4);
     }
     return;
   }
   const SitePath* path = path_of(item.thing);
   if (path != nullptr && path->size() < 2) return;
-  for (const SitePoint corner : as_polygon(extent(item.thing), 72).outer) points.push_back(on_screen(input.view, corner));
+  for (const SitePoint corner : as_polygon(extent(item.thing), 72).outer)
+    points.push_back(on_screen(input.view, corner));
   list.AddPolyline(points.data(), static_cast<int>(points.size()), colour, ImDrawFlags_Closed, width);
 }
 
@@ -59,7 +61,8 @@ void handle_mark(const OverlayInput& input, const session::Handle& handle, ImDra
 void draw_box(const OverlayInput& input, ImDrawList& list) {
   if (input.pointer.dragging != Dragging::box || !input.pointer.has_moved) return;
   const ImVec2 from = on_screen(input.view, input.pointer.pressed_at), to = ImGui::GetIO().MousePos;
-  const ImVec2 low{std::min(from.x, to.x), std::min(from.y, to.y)}, high{std::max(from.x, to.x), std::max(from.y, to.y)};
+  const ImVec2 low{std::min(from.x, to.x), std::min(from.y, to.y)},
+      high{std::max(from.x, to.x), std::max(from.y, to.y)};
   list.AddRectFilled(low, high, packed(palette::reach.faded(0.08)));
   list.AddRect(low, high, packed(palette::reach), 0, 0, input.look.px(1));
 }
@@ -80,7 +83,8 @@ void draw_ghost(const OverlayInput& input, ImDrawList& list) {
   const Thing thing = moved(*tool.thing, at - place_of(*tool.thing));
   std::vector<ImVec2> points;
   for (const SitePoint corner : as_polygon(extent(thing), 72).outer) points.push_back(on_screen(input.view, corner));
-  list.AddPolyline(points.data(), static_cast<int>(points.size()), packed(palette::reach), ImDrawFlags_Closed, input.look.px(1.6));
+  list.AddPolyline(points.data(), static_cast<int>(points.size()), packed(palette::reach), ImDrawFlags_Closed,
+                   input.look.px(1.6));
   list.AddCircleFilled(on_screen(input.view, at), input.look.px(2.5), packed(palette::reach));
 }
 
@@ -108,7 +112,8 @@ void draw_rubber(const OverlayInput& input, ImDrawList& list) {
   if (!done && input.pointer.over_plan) line.push_back(input.pointer.snapped.at);
   std::vector<ImVec2> points;
   for (const SitePoint point : line) points.push_back(on_screen(input.view, point));
-  list.AddPolyline(points.data(), static_cast<int>(points.size()), packed(palette::reach), ImDrawFlags_None, input.look.px(2));
+  list.AddPolyline(points.data(), static_cast<int>(points.size()), packed(palette::reach), ImDrawFlags_None,
+                   input.look.px(2));
   for (const ImVec2 at : points) list.AddCircleFilled(at, input.look.px(3.2), packed(palette::reach));
   if (tool.doing == Doing::fit) name_points(input, tool.points, list);
   for (std::size_t i = 0; i + 1 < line.size(); ++i) draw_length(input, line[i], line[i + 1], list);
@@ -142,7 +147,9 @@ void draw_tool(const OverlayInput& input, ImDrawList& list) {
 void draw_scale_bar(const OverlayInput& input, ImDrawList& list) {
   const UnitSystem units = input.session.site().units;
   const double metres_per_unit = shown_unit(Quantity::length, units).factor;
-  const double part_m = session::round_up_to_step(static_cast<double>(input.look.px(50)) / input.view.px_per_m / metres_per_unit) * metres_per_unit;
+  const double part_m =
+      session::round_up_to_step(static_cast<double>(input.look.px(50)) / input.view.px_per_m / metres_per_unit) *
+      metres_per_unit;
   const auto part_px = static_cast<float>(part_m * input.view.px_per_m);
   const ImVec2 at{static_cast<float>(input.view.top_left.x) + input.look.px(20),
                   static_cast<float>(input.view.top_left.y + input.view.height_px) - input.look.px(34)};
@@ -153,8 +160,10 @@ void draw_scale_bar(const OverlayInput& input, ImDrawList& list) {
   list.AddRect(at, {at.x + 2 * part_px, at.y + height}, ink, 0, 0, input.look.px(1));
   for (const int i : {0, 1, 2}) {
     const double value = i * part_m / metres_per_unit;
-    const std::string text = i == 2 ? fmt::format("{:g} {}", value, shown_unit(Quantity::length, units).suffix) : fmt::format("{:g}", value);
-    words(input, list, {at.x + static_cast<float>(i) * part_px, at.y + input.look.px(17)}, text, palette::quiet_ink, Anchor::middle);
+    const std::string text =
+        i == 2 ? fmt::format("{:g} {}", value, shown_unit(Quantity::length, units).suffix) : fmt::format("{:g}", value);
+    words(input, list, {at.x + static_cast<float>(i) * part_px, at.y + input.look.px(17)}, text, palette::quiet_ink,
+          Anchor::middle);
   }
 }
 

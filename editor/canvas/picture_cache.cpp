@@ -34,7 +34,8 @@ ImTextureID PictureCache::texture_of(const PictureMark& picture) {
     if (entry.content == content) return handle_of(*entry.texture);
   }
   auto texture = std::make_unique<sf::Texture>();
-  if (!texture->create(static_cast<unsigned>(pixels.width_px()), static_cast<unsigned>(pixels.height_px()))) return nullptr;
+  if (!texture->create(static_cast<unsigned>(pixels.width_px()), static_cast<unsigned>(pixels.height_px())))
+    return nullptr;
   texture->update(reinterpret_cast<const sf::Uint8*>(pixels.colours().data()));
   texture->setSmooth(true);
   entries_.push_front({content, std::move(texture)});

@@ -15,14 +15,17 @@ using namespace session;
 
 constexpr double grab_px = 8, pick_px = 6, snap_px = 9, tremble_px = 4, handle_arm_px = 26;
 
-ScreenPoint mouse() { return {static_cast<double>(ImGui::GetIO().MousePos.x), static_cast<double>(ImGui::GetIO().MousePos.y)}; }
+ScreenPoint mouse() {
+  return {static_cast<double>(ImGui::GetIO().MousePos.x), static_cast<double>(ImGui::GetIO().MousePos.y)};
+}
 double metres(const PointerTarget& target, double px) { return target.look.scale * px / target.view.px_per_m; }
 bool may_snap() { return !ImGui::GetIO().KeyAlt; }
 
 Snapped snap(const PointerTarget& target, SitePoint at, Selection but, bool to_lot = true) {
   if (!may_snap() || target.session.tool.doing == Doing::fit) return {at, SnapTo::nothing};
   const Site& site = target.session.history.settled();
-  return snapped(site, at, {metres(target, snap_px), grid_step_m(site.units, target.view.px_per_m), std::move(but), to_lot});
+  return snapped(site, at,
+                 {metres(target, snap_px), grid_step_m(site.units, target.view.px_per_m), std::move(but), to_lot});
 }
 
 std::optional<Handle> handle_under(const PointerTarget& target, ScreenPoint at) {
@@ -64,7 +67,8 @@ void press_select(Pointer& pointer, const PointerTarget& target) {
     return begin(pointer, target, Dragging::box);
   }
   if (!under || adding || !was_selected) select(session, under, adding);
-  const auto edge = under ? std::nullopt : pick_lot_edge(session.site().lot, to_site(target.view, mouse()), metres(target, pick_px));
+  const auto edge =
+      under ? std::nullopt : pick_lot_edge(session.site().lot, to_site(target.view, mouse()), metres(target, pick_px));
   if (edge && !adding) select_lot_edge(session, *edge);
   pointer.item = under;
   begin(pointer, target, under ? Dragging::items : Dragging::box);
@@ -121,7 +125,8 @@ void drag_handle(Pointer& pointer, const PointerTarget& target) {
 void drag_lot_handle(Pointer& pointer, const PointerTarget& target) {
   const Site& site = target.session.history.settled();
   pointer.snapped = snap(target, to_site(target.view, mouse()), {}, false);
-  target.session.history.propose(yardwright::apply(site, SetLot{dragged(site.lot, pointer.handle, pointer.snapped.at)}));
+  target.session.history.propose(
+      yardwright::apply(site, SetLot{dragged(site.lot, pointer.handle, pointer.snapped.at)}));
 }
 
 void drag(Pointer& pointer, const PointerTarget& target) {
@@ -130,7 +135,8 @@ void drag(Pointer& pointer, const PointerTarget& target) {
     target.view = panned(target.view, {static_cast<double>(by.x), static_cast<double>(by.y)});
     return;
   }
-  pointer.has_moved = pointer.has_moved || distance(mouse(), pointer.pressed_px) > tremble_px * static_cast<double>(target.look.scale);
+  pointer.has_moved =
+      pointer.has_moved || distance(mouse(), pointer.pressed_px) > tremble_px * static_cast<double>(target.look.scale);
   if (!pointer.has_moved) return;
   if (pointer.dragging == Dragging::items) drag_items(pointer, target);
   if (pointer.dragging == Dragging::handle) drag_handle(pointer, target);

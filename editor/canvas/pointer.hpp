@@ -15,12 +15,12 @@ enum class Dragging : std::uint8_t { nothing, view, items, handle, lot_handle, b
 
 struct Pointer {
   Dragging dragging = Dragging::nothing;
-  bool has_moved = false;           ///< farther than a trembling hand
+  bool has_moved = false;  ///< farther than a trembling hand
   ScreenPoint pressed_px;
   SitePoint pressed_at;
   session::Handle handle;
-  ItemId item;                      ///< that was grabbed
-  session::Snapped snapped;         ///< where the pointer is drawn to now
+  ItemId item;               ///< that was grabbed
+  session::Snapped snapped;  ///< where the pointer is drawn to now
   bool over_plan = false;
 };
 
@@ -37,6 +37,7 @@ void point(Pointer& pointer, const PointerTarget& target, bool hovered);
 void drop_drag(Pointer& pointer, session::Session& session);
 
 /// The handles of the lone selected item, or of the lot where an edge of it is selected, as they are drawn and grabbed.
-std::vector<session::Handle> shown_handles(const session::Session& session, const session::View& view, const look::Look& look);
+std::vector<session::Handle> shown_handles(const session::Session& session, const session::View& view,
+                                           const look::Look& look);
 
 }  // namespace yardwright::canvas

@@ -25,7 +25,8 @@ void draw_spout(const AnswerInput& input, const reach::CheckedSpout& spout, ImDr
   draw(drawing, placement_of(input.view, input.look), input.look, list);
   const SitePoint middle = between(spout.line.from, spout.line.to, 0.5);
   if (spout.line.run_m() * input.view.px_per_m < static_cast<double>(input.look.px(46))) return;
-  draw_label(fmt::format("{:.0f}°", spout.line.slope().as_degrees()), on_screen(input.view, middle), colour_of(verdict), input.look, list);
+  draw_label(fmt::format("{:.0f}°", spout.line.slope().as_degrees()), on_screen(input.view, middle), colour_of(verdict),
+             input.look, list);
 }
 
 /// Words along the upper left of the ring, where they read from below; fewer where there is less room.
@@ -49,7 +50,8 @@ void draw_ring(const AnswerInput& input, const reach::ReachRing& reach_ring, ImD
   draw(drawing, placement_of(input.view, input.look), input.look, list);
   const Box box = box_of(reach_ring.ring);
   const double across_px = (box.high.x - box.low.x) * input.view.px_per_m;
-  if (across_px > static_cast<double>(input.look.px(least_ring_px))) draw_ring_words(input, reach_ring, across_px, list);
+  if (across_px > static_cast<double>(input.look.px(least_ring_px)))
+    draw_ring_words(input, reach_ring, across_px, list);
 }
 
 }  // namespace
@@ -61,7 +63,8 @@ void draw_label(const std::string& text, ImVec2 middle, Colour colour, const loo
   const ImVec2 high{middle.x + size.x / 2 + look.px(6), middle.y + size.y / 2 + look.px(2)};
   list.AddRectFilled(low, high, look::packed(palette::white), look.px(8));
   list.AddRect(low, high, look::packed(colour), look.px(8), 0, look.px(1.2));
-  list.AddText(font, font->FontSize, {std::round(middle.x - size.x / 2), std::round(middle.y - size.y / 2)}, look::packed(colour), text.c_str());
+  list.AddText(font, font->FontSize, {std::round(middle.x - size.x / 2), std::round(middle.y - size.y / 2)},
+               look::packed(colour), text.c_str());
 }
 
 void draw_reach(const AnswerInput& input, ImDrawList& list) {

@@ -40,7 +40,8 @@ void fill_band(std::vector<Triangle>& triangles, std::vector<Edge>& crossing, do
   std::ranges::sort(crossing, {}, [middle](const Edge& edge) { return edge.x_at(middle); });
   for (std::size_t i = 0; i + 1 < crossing.size(); i += 2) {
     const Edge &left = crossing[i], &right = crossing[i + 1];
-    const DrawPoint a{left.x_at(low), low}, b{right.x_at(low), low}, c{right.x_at(high), high}, d{left.x_at(high), high};
+    const DrawPoint a{left.x_at(low), low}, b{right.x_at(low), low}, c{right.x_at(high), high},
+        d{left.x_at(high), high};
     triangles.push_back({a, b, c});
     triangles.push_back({a, c, d});
   }

@@ -27,9 +27,12 @@ nlohmann::ordered_json as_json(const AskedValue& value) {
 void print_line(const AskedValue& value) {
   const std::string us = text_of(value.si, value.quantity, UnitSystem::us);
   const std::string metric = text_of(value.si, value.quantity, UnitSystem::metric);
-  if (!value.words.empty()) fmt::print("{:<22} {}\n", value.name, value.words);
-  else if (us == metric) fmt::print("{:<22} {}\n", value.name, us);
-  else fmt::print("{:<22} {}  ({})\n", value.name, us, metric);
+  if (!value.words.empty())
+    fmt::print("{:<22} {}\n", value.name, value.words);
+  else if (us == metric)
+    fmt::print("{:<22} {}\n", value.name, us);
+  else
+    fmt::print("{:<22} {}  ({})\n", value.name, us, metric);
 }
 
 }  // namespace

@@ -28,11 +28,16 @@ AskedValue bushels(std::string name, GrainVolume volume) {
 }
 
 Asked answer_to(const BinWords& words, const Grain& grain) {
-  const pace::BinRoom room{words.diameter_m / 2, words.eave_m - words.floor_m, Angle::degrees(words.roof_deg), {}, words.sump_m};
+  const pace::BinRoom room{
+      words.diameter_m / 2, words.eave_m - words.floor_m, Angle::degrees(words.roof_deg), {}, words.sump_m};
   const pace::BinVolume volume = words.fill_deg == 0 ? pace::struck(room, grain) : pace::heaped(room, grain);
   return {"bin",
-          {bushels("level", volume.level), bushels("heap", volume.heap), bushels("total", volume.total),
-           bushels("flows", volume.flows), bushels("stays", volume.stays), bushels("core", volume.core),
+          {bushels("level", volume.level),
+           bushels("heap", volume.heap),
+           bushels("total", volume.total),
+           bushels("flows", volume.flows),
+           bushels("stays", volume.stays),
+           bushels("core", volume.core),
            {"crater_radius", Quantity::length, volume.crater_radius_m, ""}},
           fmt::format("geometry; heap at {:g} deg, emptying at {:g} deg: {}", grain.filling.as_degrees(),
                       grain.emptying.as_degrees(), grain.source)};
@@ -46,10 +51,12 @@ Problems problems_with(const BinWords& words, const Grain* grain) {
     problems.push_back({"the floor lies outside the wall", "--floor", "give a height between 0 and the eave"});
   }
   if (words.sump_m < 0) problems.push_back({"a radius is not negative", "--sump", "give 0 or more"});
-  for (const auto& [name, deg] : {std::pair{"--fill", words.fill_deg}, {"--empty", words.empty_deg}, {"--roof", words.roof_deg}}) {
+  for (const auto& [name, deg] :
+       {std::pair{"--fill", words.fill_deg}, {"--empty", words.empty_deg}, {"--roof", words.roof_deg}}) {
     if (deg > 80) problems.push_back({"grain does not lie that steep", name, "give an angle up to 80 deg"});
   }
-  if (grain == nullptr) problems.push_back({"the grain catalogue has no \"" + words.grain + "\"", "--grain", "try corn"});
+  if (grain == nullptr)
+    problems.push_back({"the grain catalogue has no \"" + words.grain + "\"", "--grain", "try corn"});
   return problems;
 }
 

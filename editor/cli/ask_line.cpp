@@ -46,7 +46,8 @@ void add_ask_line(CLI::App& ask, Console& console) {
   CLI::App* verb = ask.add_subcommand("line", "how far a bin's wall stays from an overhead line");
   verb->footer("example: yardwright ask line --port 35ft --conductor 18.5ft");
   add_quantity(*verb, "--port", words->port_m, Quantity::length, "highest fill port above the ground")->required();
-  add_quantity(*verb, "--conductor", words->conductor_m, Quantity::length, "lowest conductor above the same ground")->required();
+  add_quantity(*verb, "--conductor", words->conductor_m, Quantity::length, "lowest conductor above the same ground")
+      ->required();
   add_quantity(*verb, "--voltage", words->voltage_v, Quantity::voltage, "of the line");
   verb->callback([words, &console] {
     if (const Problems problems = problems_with(*words); !problems.empty()) return refuse(problems, console);

@@ -26,13 +26,15 @@ std::string words_for(drain::PeakState state) {
 }
 
 Asked answer(const RunoffOptions& asked) {
-  const auto peak = drain::graphical_peak(asked.area_m2, asked.curve_number, asked.rain_m, asked.concentration_s, asked.type);
-  return {"runoff",
-          {{"depth", Quantity::rain_depth, peak.runoff_m, {}},
-           {"volume", Quantity::volume, peak.runoff_m * asked.area_m2, {}},
-           {"peak", Quantity::flow, peak.peak_m3_per_s, words_for(peak.state)},
-           {"concentration", Quantity::duration, peak.concentration_s, {}}},
-          "TR-55 (1986): curve number runoff and graphical peak with table F-1, 24-hour storm, no ponds; at least 0.1 h"};
+  const auto peak =
+      drain::graphical_peak(asked.area_m2, asked.curve_number, asked.rain_m, asked.concentration_s, asked.type);
+  return {
+      "runoff",
+      {{"depth", Quantity::rain_depth, peak.runoff_m, {}},
+       {"volume", Quantity::volume, peak.runoff_m * asked.area_m2, {}},
+       {"peak", Quantity::flow, peak.peak_m3_per_s, words_for(peak.state)},
+       {"concentration", Quantity::duration, peak.concentration_s, {}}},
+      "TR-55 (1986): curve number runoff and graphical peak with table F-1, 24-hour storm, no ponds; at least 0.1 h"};
 }
 
 Problems problems_with(const RunoffOptions& asked) {
@@ -55,9 +57,13 @@ void add_ask_runoff(CLI::App& ask, Console& console) {
   add_quantity(*verb, "--area", asked->area_m2, Quantity::area, "area of the catchment")->required();
   verb->add_option("--cn", asked->curve_number, "NRCS curve number")->required();
   add_quantity(*verb, "--rain", asked->rain_m, Quantity::rain_depth, "24-hour depth")->required();
-  add_quantity(*verb, "--tc", asked->concentration_s, Quantity::duration, "time of concentration (10 min where not given)");
-  const std::map<std::string, StormType> types{{"I", StormType::i}, {"IA", StormType::ia}, {"II", StormType::ii}, {"III", StormType::iii}};
-  verb->add_option("--type", asked->type, "NRCS storm type: I, IA, II, III")->transform(CLI::CheckedTransformer(types, CLI::ignore_case))->option_text("I|IA|II|III");
+  add_quantity(*verb, "--tc", asked->concentration_s, Quantity::duration,
+               "time of concentration (10 min where not given)");
+  const std::map<std::string, StormType> types{
+      {"I", StormType::i}, {"IA", StormType::ia}, {"II", StormType::ii}, {"III", StormType::iii}};
+  verb->add_option("--type", asked->type, "NRCS storm type: I, IA, II, III")
+      ->transform(CLI::CheckedTransformer(types, CLI::ignore_case))
+      ->option_text("I|IA|II|III");
   verb->callback([asked, &console] {
     if (const Problems problems = problems_with(*asked); !problems.empty()) return refuse(problems, console);
     print(answer(*asked), console);

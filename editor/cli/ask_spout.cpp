@@ -27,13 +27,15 @@ Asked answer_to(const SpoutWords& words) {
            {"required", Quantity::angle, rule.value, ""},
            {"length", Quantity::length, line.length_m(), ""},
            {"reach", Quantity::length, fall_m / tan(least), fall_m > 0 ? "" : "none: the inlet is above the outlet"},
-           {"discharge_needed", Quantity::length, reach::discharge_needed_m(leg, flat, words.inlet_m, words.run_m, least), ""}},
+           {"discharge_needed", Quantity::length,
+            reach::discharge_needed_m(leg, flat, words.inlet_m, words.run_m, least), ""}},
           fmt::format("{}: {}", words_for(rule.basis), rule.source)};
 }
 
 Problems problems_with(const SpoutWords& words) {
   Problems problems;
-  if (words.discharge_m <= 0) problems.push_back({"a leg discharges above the ground", "--discharge", "give more than 0"});
+  if (words.discharge_m <= 0)
+    problems.push_back({"a leg discharges above the ground", "--discharge", "give more than 0"});
   if (words.drop_m < 0) problems.push_back({"a distributor hangs under the discharge", "--drop", "give 0 or more"});
   if (words.inlet_m < 0) problems.push_back({"an inlet is not under the ground", "--inlet", "give 0 or more"});
   if (words.run_m <= 0) problems.push_back({"a spout goes some way on the plan", "--run", "give more than 0"});
@@ -46,7 +48,8 @@ void add_ask_spout(CLI::App& ask, Console& console) {
   auto words = std::make_shared<SpoutWords>();
   CLI::App* verb = ask.add_subcommand("spout", "slope, length and reach of a gravity spout");
   verb->footer("example: yardwright ask spout --discharge 80ft --drop 6ft --inlet 36ft --run 60ft --state wet");
-  add_quantity(*verb, "--discharge", words->discharge_m, Quantity::length, "leg discharge above the ground")->required();
+  add_quantity(*verb, "--discharge", words->discharge_m, Quantity::length, "leg discharge above the ground")
+      ->required();
   add_quantity(*verb, "--drop", words->drop_m, Quantity::length, "discharge down to the distributor's outlets");
   add_quantity(*verb, "--inlet", words->inlet_m, Quantity::length, "inlet above the same ground")->required();
   add_quantity(*verb, "--run", words->run_m, Quantity::length, "distance on the plan")->required();

@@ -29,8 +29,10 @@ Expected<Vehicle> vehicle_of(const TurnAsked& asked) {
     for (const Vehicle& one : shipped_catalogs().vehicles) names += (names.empty() ? "" : ", ") + one.id;
     return refused("there is no vehicle " + asked.vehicle, "--vehicle", "choose one of " + names);
   }
-  if (asked.wheelbase_m <= 0) return refused("no vehicle is given", "ask turn", "give --vehicle, or --wheelbase above nought");
-  if (asked.trailer_m < 0 || asked.width_m <= 0) return refused("a length is nought or less", "ask turn", "give lengths above nought");
+  if (asked.wheelbase_m <= 0)
+    return refused("no vehicle is given", "ask turn", "give --vehicle, or --wheelbase above nought");
+  if (asked.trailer_m < 0 || asked.width_m <= 0)
+    return refused("a length is nought or less", "ask turn", "give lengths above nought");
   Vehicle vehicle;
   vehicle.units.push_back({"truck", asked.wheelbase_m, 0, 0, 0, asked.width_m, 0});
   if (asked.trailer_m > 0) vehicle.units.push_back({"trailer", asked.trailer_m, 0, 0, 0, asked.width_m, 0});
@@ -41,7 +43,10 @@ AskedValue length_value(std::string name, double si) { return {std::move(name), 
 
 Asked answer(const Vehicle& vehicle, const TurnAsked& asked) {
   const turn::TurnRing ring = turn::turn_ring(vehicle, asked.radius_m, Angle::degrees(asked.sweep_deg));
-  Asked out{"turn", {length_value("inside", ring.inside_m), length_value("outside", ring.outer_m), length_value("width", ring.width_m())}, ""};
+  Asked out{"turn",
+            {length_value("inside", ring.inside_m), length_value("outside", ring.outer_m),
+             length_value("width", ring.width_m())},
+            ""};
   const auto steady = turn::steady_state(vehicle, asked.radius_m);
   AskedValue inside_steady = length_value("inside_steady", steady ? steady->inside_m : 0);
   if (!steady) inside_steady.words = "no steady state";
@@ -57,10 +62,13 @@ void run(const TurnAsked& asked, Console& console) {
   auto vehicle = vehicle_of(asked);
   if (!vehicle) return refuse(vehicle.error(), console);
   if (asked.radius_m < vehicle->units.front().wheelbase_m) {
-    return refuse({{"the radius is smaller than the wheelbase", "--radius", "give a larger radius of the front axle's centre"}}, console);
+    return refuse(
+        {{"the radius is smaller than the wheelbase", "--radius", "give a larger radius of the front axle's centre"}},
+        console);
   }
   if (asked.radius_m > 1e4 || std::abs(asked.sweep_deg) > 720 || asked.sweep_deg == 0) {
-    return refuse({{"the turn is out of range", "--sweep", "give a sweep up to 720 degrees and a radius up to 10 km"}}, console);
+    return refuse({{"the turn is out of range", "--sweep", "give a sweep up to 720 degrees and a radius up to 10 km"}},
+                  console);
   }
   print(answer(*vehicle, asked), console);
 }
@@ -75,7 +83,8 @@ void add_ask_turn(CLI::App& ask, Console& console) {
   add_quantity(*verb, "--wheelbase", asked->wheelbase_m, Quantity::length, "of the truck or tractor");
   add_quantity(*verb, "--trailer", asked->trailer_m, Quantity::length, "from kingpin to the trailer's axle group");
   add_quantity(*verb, "--width", asked->width_m, Quantity::length, "of the bodies");
-  add_quantity(*verb, "--radius", asked->radius_m, Quantity::length, "of the arc of the front axle's centre")->required();
+  add_quantity(*verb, "--radius", asked->radius_m, Quantity::length, "of the arc of the front axle's centre")
+      ->required();
   add_quantity(*verb, "--sweep", asked->sweep_deg, Quantity::angle, "angle of the arc");
   verb->callback([asked, &console] { run(*asked, console); });
 }

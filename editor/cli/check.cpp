@@ -37,8 +37,11 @@ Json as_json(const Mend& mend, UnitSystem units) {
 }
 
 Json as_json(const Finding& finding, UnitSystem units) {
-  Json out{{"id", finding.id},         {"question", word(finding.question)}, {"rule", finding.rule},
-           {"verdict", word(finding.verdict)}, {"title", headline(finding)}};
+  Json out{{"id", finding.id},
+           {"question", word(finding.question)},
+           {"rule", finding.rule},
+           {"verdict", word(finding.verdict)},
+           {"title", headline(finding)}};
   if (finding.verdict != Verdict::not_checked) {
     out["measured"] = finding.measured;
     out["required"] = finding.required;
@@ -78,8 +81,10 @@ void print_text(const Site& site, const std::vector<Question>& questions, const 
     fmt::print("\n{}: {}\n", word(question), word(worst(findings)));
     std::size_t passed = 0;
     for (const Finding& finding : findings) {
-      if (finding.verdict == Verdict::pass && !all) ++passed;
-      else print_finding(finding, site.units);
+      if (finding.verdict == Verdict::pass && !all)
+        ++passed;
+      else
+        print_finding(finding, site.units);
     }
     if (passed > 0) fmt::print("  {:<11} {} more (--all lists them)\n", "pass", passed);
   }
@@ -90,8 +95,10 @@ void run(const CheckWords& words, const std::vector<Question>& questions, Consol
   const auto site = site_at(words.file, words.phase);
   if (!site) return refuse(site.error(), console);
   const Answers answers = check(*site, shipped_catalogs());
-  if (console.json) print_json(*site, questions, answers);
-  else print_text(*site, questions, answers, words.all);
+  if (console.json)
+    print_json(*site, questions, answers);
+  else
+    print_text(*site, questions, answers, words.all);
   for (const Question question : questions) {
     if (worst(findings_of(answers, question)) == Verdict::fail) console.exit_code = something_fails;
   }
@@ -101,7 +108,8 @@ void add_verb(CLI::App& program, Console& console, const std::string& name, cons
               std::vector<Question> questions) {
   auto words = std::make_shared<CheckWords>();
   CLI::App* verb = program.add_subcommand(name, help);
-  verb->footer("example: yardwright " + name + " NAME.yard --json\nexit code: 0 nothing fails, 1 something fails, 2 bad input");
+  verb->footer("example: yardwright " + name +
+               " NAME.yard --json\nexit code: 0 nothing fails, 1 something fails, 2 bad input");
   verb->add_option("SITE", words->file, "the site file, NAME.yard")->required();
   verb->add_option("--phase", words->phase, "as the yard stands once this phase is built (0: today)");
   verb->add_flag("--all", words->all, "list what passes too");

@@ -17,7 +17,8 @@ std::string verb_called(const CLI::App& program) {
 
 Problem usage_problem(const CLI::App& program, const CLI::ParseError& error) {
   const std::string verb = verb_called(program);
-  return {error.what(), verb.substr(0, verb.find_last_not_of(' ') + 1), "yardwright " + verb + "--help shows what it takes"};
+  return {error.what(), verb.substr(0, verb.find_last_not_of(' ') + 1),
+          "yardwright " + verb + "--help shows what it takes"};
 }
 
 int run(int count, char** words, Console& console) {
@@ -57,7 +58,8 @@ int run(int count, char** words, Console& console) {
 int main(int count, char** words) {
   using namespace yardwright::cli;
   Console console;
-  console.json = std::any_of(words, words + count, [](std::string_view word) { return word == "--json"; });  // for refusals too
+  console.json =
+      std::any_of(words, words + count, [](std::string_view word) { return word == "--json"; });  // for refusals too
   try {
     return run(count, words, console);
   } catch (const std::exception& error) {

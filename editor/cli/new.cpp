@@ -56,7 +56,8 @@ void make(NewYard asked, Console& console) {
   if (!problems.empty()) return refuse(problems, console);
   asked.file = with_ending(asked.file);
   if (std::filesystem::exists(asked.file) && !asked.force) {
-    return refuse({{"is there already", asked.file.string(), "choose another name, or give --force to replace it"}}, console);
+    return refuse({{"is there already", asked.file.string(), "choose another name, or give --force to replace it"}},
+                  console);
   }
   Site site;
   site.name = asked.name.empty() ? asked.file.stem().string() : asked.name;
@@ -76,7 +77,9 @@ void add_new_verb(CLI::App& program, Console& console) {
   verb->add_option("--length", asked->length, "of the lot, west to east: 660ft, 200m");
   verb->add_option("--width", asked->width, "of the lot, south to north");
   const std::map<std::string, UnitSystem> systems{{"us", UnitSystem::us}, {"metric", UnitSystem::metric}};
-  verb->add_option("--units", asked->units, "in which the file is kept: us or metric")->transform(CLI::CheckedTransformer{systems})->option_text("us|metric");
+  verb->add_option("--units", asked->units, "in which the file is kept: us or metric")
+      ->transform(CLI::CheckedTransformer{systems})
+      ->option_text("us|metric");
   verb->add_option("--name", asked->name, "of the yard; the file's name where left out");
   verb->add_flag("--force", asked->force, "replace a file that is there already");
   verb->callback([asked, &console] { make(*asked, console); });

@@ -12,7 +12,9 @@ void open_window(const std::string& file, Console& console) {
   const std::string editor = (self.parent_path() / "yardwright-editor").string();
   const char* words[] = {editor.c_str(), file.empty() ? nullptr : file.c_str(), nullptr};
   execv(editor.c_str(), const_cast<char* const*>(words));  // comes back only where it could not start
-  refuse({{"the window's program could not be started", editor, "build yardwright-editor beside yardwright, or name a verb: yardwright --help"}}, console);
+  refuse({{"the window's program could not be started", editor,
+           "build yardwright-editor beside yardwright, or name a verb: yardwright --help"}},
+         console);
 }
 
 }  // namespace yardwright::cli

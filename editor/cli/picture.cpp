@@ -43,9 +43,11 @@ std::optional<double> plain_number(const std::string& text) {
 Expected<PointPair> seen_points(const AskedPicture& asked, const ImportedPicture& imported) {
   PointPair pair;
   for (std::size_t i = 0; i < 2; ++i) {
-    const auto pixel = pair_of(asked.points[i], "--points", "give pixels from the top left corner: 120,340", plain_number);
+    const auto pixel =
+        pair_of(asked.points[i], "--points", "give pixels from the top left corner: 120,340", plain_number);
     if (!pixel) return tl::unexpected{pixel.error()};
-    (i == 0 ? pair.a : pair.b) = place_in_picture(imported.picture, pixel->x / imported.width_px, pixel->y / imported.height_px);
+    (i == 0 ? pair.a : pair.b) =
+        place_in_picture(imported.picture, pixel->x / imported.width_px, pixel->y / imported.height_px);
   }
   return pair;
 }
@@ -88,12 +90,17 @@ std::string how_it_lies(const AskedPicture& asked, const ImportedPicture& import
   return asked.at.empty() ? "it is scaled by two points of known distance" : "it lies by two points of known place";
 }
 
-void print(const Picture& picture, const std::string& note, const AskedPicture& asked, UnitSystem units, const Console& console) {
+void print(const Picture& picture, const std::string& note, const AskedPicture& asked, UnitSystem units,
+           const Console& console) {
   if (console.json) {
-    const nlohmann::ordered_json out{{"site", asked.site.string()},   {"file", picture.file},
-                                     {"east_m", picture.at.x},        {"north_m", picture.at.y},
-                                     {"width_m", picture.width_m},    {"height_m", height_m(picture)},
-                                     {"facing_deg", picture.facing.as_degrees()}, {"note", note}};
+    const nlohmann::ordered_json out{{"site", asked.site.string()},
+                                     {"file", picture.file},
+                                     {"east_m", picture.at.x},
+                                     {"north_m", picture.at.y},
+                                     {"width_m", picture.width_m},
+                                     {"height_m", height_m(picture)},
+                                     {"facing_deg", picture.facing.as_degrees()},
+                                     {"note", note}};
     fmt::print("{}\n", out.dump());
     return;
   }
@@ -107,7 +114,9 @@ void print(const Picture& picture, const std::string& note, const AskedPicture& 
 
 void lay(const AskedPicture& asked, Console& console) {
   if (!asked.points.empty() && asked.at.empty() == asked.distance.empty()) {
-    return refuse({{"two points alone fit nothing", "--points", "give --distance between them, or --at for where both lie"}}, console);
+    return refuse(
+        {{"two points alone fit nothing", "--points", "give --distance between them, or --at for where both lie"}},
+        console);
   }
   const auto site = load_site(asked.site);
   if (!site) return refuse(site.error(), console);
@@ -117,7 +126,8 @@ void lay(const AskedPicture& asked, Console& console) {
   if (!picture) return refuse(picture.error(), console);
   picture->strength_ratio = asked.strength;
   Item item{next_id(*site), asked.from.stem().string(), 0, {}, *picture};
-  if (const auto saved = save_site(apply(*site, PutItem{std::move(item)}), asked.site); !saved) return refuse(saved.error(), console);
+  if (const auto saved = save_site(apply(*site, PutItem{std::move(item)}), asked.site); !saved)
+    return refuse(saved.error(), console);
   print(*picture, how_it_lies(asked, *imported), asked, site->units, console);
 }
 
@@ -126,15 +136,22 @@ void lay(const AskedPicture& asked, Console& console) {
 void add_picture_verb(CLI::App& program, Console& console) {
   const auto asked = std::make_shared<AskedPicture>();
   CLI::App* verb = program.add_subcommand("picture", "lay a picture under a yard's plan, to trace from");
-  verb->footer("examples: yardwright picture home.yard --from sky.png --points 120,340 880,350 --distance 240ft\n"
-               "          yardwright picture home.yard --from sky.png --points 120,340 880,350 --at 0ft,500ft 600ft,500ft\n"
-               "          yardwright picture home.yard --from sky.tif     (a GeoTIFF, where the site has an EPSG code)");
+  verb->footer(
+      "examples: yardwright picture home.yard --from sky.png --points 120,340 880,350 --distance 240ft\n"
+      "          yardwright picture home.yard --from sky.png --points 120,340 880,350 --at 0ft,500ft 600ft,500ft\n"
+      "          yardwright picture home.yard --from sky.tif     (a GeoTIFF, where the site has an EPSG code)");
   verb->add_option("SITE", asked->site, "NAME.yard")->required();
   verb->add_option("--from", asked->from, "PNG, JPEG or GeoTIFF; copied beside the site file")->required();
-  CLI::Option* points = verb->add_option("--points", asked->points, "two points of the picture, in pixels from its top left corner: X,Y X,Y")->expected(2);
+  CLI::Option* points = verb->add_option("--points", asked->points,
+                                         "two points of the picture, in pixels from its top left corner: X,Y X,Y")
+                            ->expected(2);
   verb->add_option("--distance", asked->distance, "between the two points, on the ground")->needs(points);
-  verb->add_option("--at", asked->at, "where the two points lie, east and north of the site's origin: E,N E,N")->expected(2)->needs(points);
-  verb->add_option("--strength", asked->strength, "1 is opaque, 0 is unseen")->check(CLI::Range(0.0, 1.0))->capture_default_str();
+  verb->add_option("--at", asked->at, "where the two points lie, east and north of the site's origin: E,N E,N")
+      ->expected(2)
+      ->needs(points);
+  verb->add_option("--strength", asked->strength, "1 is opaque, 0 is unseen")
+      ->check(CLI::Range(0.0, 1.0))
+      ->capture_default_str();
   verb->callback([asked, &console] { lay(*asked, console); });
 }
 

@@ -42,7 +42,8 @@ Expected<SheetOptions> options_of(const SheetWords& words) {
 /// A picture that cannot be read leaves its empty frame in the plan, and a note.
 std::vector<PicturePixels> pictures_under(const Site& site, const SheetWords& words) {
   SitePictures read = read_site_pictures(site, words.site_file);
-  for (const Problem& problem : read.problems) fmt::print(stderr, "yardwright: {} (its frame stands in the plan)\n", sentence(problem));
+  for (const Problem& problem : read.problems)
+    fmt::print(stderr, "yardwright: {} (its frame stands in the plan)\n", sentence(problem));
   return std::move(read.pictures);
 }
 
@@ -94,7 +95,8 @@ void add_sheet_verb(CLI::App& program, Console& console) {
       ->check(CLI::IsMember(std::vector<std::string>(names.begin(), names.end())))
       ->capture_default_str();
   sheet->add_flag("--portrait", words->portrait, "the paper upright");
-  sheet->add_option("--scale", words->scale, "of the general plan, \"1in=40ft\" or 1:500; the largest standard scale that fits where not given");
+  sheet->add_option("--scale", words->scale,
+                    "of the general plan, \"1in=40ft\" or 1:500; the largest standard scale that fits where not given");
   sheet->add_option("--phase", words->phase, "the yard once this phase is built; all phases where not given");
   sheet->add_flag("--picture", words->picture, "the plan alone");
   sheet->callback([words, &console] { make_sheets(*words, console); });

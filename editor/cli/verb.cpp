@@ -30,8 +30,8 @@ void refuse(const Problems& problems, Console& console) {
   console.exit_code = bad_input;
 }
 
-CLI::Option* add_quantity(CLI::App& verb, const std::string& name, double& si, Quantity quantity, const std::string& help,
-                          UnitSystem bare) {
+CLI::Option* add_quantity(CLI::App& verb, const std::string& name, double& si, Quantity quantity,
+                          const std::string& help, UnitSystem bare) {
   const auto read = [&si, quantity, bare, name](const std::string& text) {
     auto value = parse_quantity(text, quantity, bare);
     if (value && std::abs(*value) > largest_si) {
@@ -44,7 +44,8 @@ CLI::Option* add_quantity(CLI::App& verb, const std::string& name, double& si, Q
     si = *value;
   };
   const Unit& unit = shown_unit(quantity, bare);
-  return verb.add_option_function<std::string>(name, read, help)->type_name(std::string{unit.suffix.empty() ? "NUMBER" : unit.suffix});
+  return verb.add_option_function<std::string>(name, read, help)
+      ->type_name(std::string{unit.suffix.empty() ? "NUMBER" : unit.suffix});
 }
 
 }  // namespace yardwright::cli

@@ -47,7 +47,7 @@ struct RefusedOption : CLI::ValidationError {
 };
 
 /// An option whose text is a quantity in any unit ("80ft"); a bare number is in the shown unit of `bare`.
-CLI::Option* add_quantity(CLI::App& verb, const std::string& name, double& si, Quantity quantity, const std::string& help,
-                          UnitSystem bare = UnitSystem::us);
+CLI::Option* add_quantity(CLI::App& verb, const std::string& name, double& si, Quantity quantity,
+                          const std::string& help, UnitSystem bare = UnitSystem::us);
 
 }  // namespace yardwright::cli

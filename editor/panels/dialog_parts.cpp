@@ -23,12 +23,15 @@ struct Entries {
 Entries entries_of(const fs::path& folder, bool (*shows)(const fs::path&)) {
   Entries entries;
   std::error_code failed;
-  for (fs::directory_iterator at{folder, fs::directory_options::skip_permission_denied, failed}, end; !failed && at != end; at.increment(failed)) {
+  for (fs::directory_iterator at{folder, fs::directory_options::skip_permission_denied, failed}, end;
+       !failed && at != end; at.increment(failed)) {
     const std::string name = at->path().filename().string();
     std::error_code none;
     if (name.starts_with('.')) continue;
-    if (at->is_directory(none)) entries.folders.push_back(name);
-    else if (shows(at->path())) entries.files.push_back(name);
+    if (at->is_directory(none))
+      entries.folders.push_back(name);
+    else if (shows(at->path()))
+      entries.files.push_back(name);
   }
   std::ranges::sort(entries.folders);
   std::ranges::sort(entries.files);
@@ -47,8 +50,9 @@ void begin_dialog(const look::Look& look) {
   ImGui::SetNextWindowPos({window.x / 2, window.y * 0.42F}, ImGuiCond_Always, {0.5F, 0.5F});
   ImGui::SetNextWindowSize({look.px(460), 0});
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {look.px(22), look.px(18)});
-  ImGui::BeginPopupModal(dialog_name, nullptr, ImGuiWindowFlags_NoTitleBar | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoResize |
-                                                   ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_AlwaysAutoResize);
+  ImGui::BeginPopupModal(dialog_name, nullptr,
+                         ImGuiWindowFlags_NoTitleBar | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoResize |
+                             ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_AlwaysAutoResize);
   ImGui::PopStyleVar();
 }
 

@@ -18,6 +18,7 @@ bool escape_pressed();
 
 enum class Clicked : std::uint8_t { nothing, once, twice };
 /// The folders of a folder and the files that `shows` says; a click on a folder goes into it, one on a file takes its name.
-Clicked folder_list(const look::Look& look, std::filesystem::path& folder, std::string& name, bool (*shows)(const std::filesystem::path&));
+Clicked folder_list(const look::Look& look, std::filesystem::path& folder, std::string& name,
+                    bool (*shows)(const std::filesystem::path&));
 
 }  // namespace yardwright::panels

@@ -34,7 +34,8 @@ std::optional<std::string> list_field(const Workspace& work, const FieldRow& row
   const auto added = choice_field("##add", item_choices(work.session.site()), "add a stop", width);
   if (added && *added != "0") return row.text.empty() ? *added : row.text + " " + *added;
   if (row.text.empty()) return std::nullopt;
-  if (pill("take the last away", work.look)) return row.text.substr(0, row.text.rfind(' ') == std::string::npos ? 0 : row.text.rfind(' '));
+  if (pill("take the last away", work.look))
+    return row.text.substr(0, row.text.rfind(' ') == std::string::npos ? 0 : row.text.rfind(' '));
   return std::nullopt;
 }
 

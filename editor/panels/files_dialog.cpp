@@ -52,11 +52,14 @@ void begin(const Workspace& work, FilesDialog& dialog, Asking asking) {
     std::error_code none;
     dialog.folder = work.session.file ? fs::absolute(*work.session.file).parent_path() : fs::current_path(none);
   }
-  if (asking == Asking::save_as) dialog.name = work.session.file ? work.session.file->filename().string() : title_of(work.session) + ".yard";
+  if (asking == Asking::save_as)
+    dialog.name = work.session.file ? work.session.file->filename().string() : title_of(work.session) + ".yard";
   if (asking == Asking::open || asking == Asking::picture || asking == Asking::ground) dialog.name.clear();
 }
 
-bool loses_work(FileWish wish) { return wish == FileWish::new_yard || wish == FileWish::open || wish == FileWish::quit; }
+bool loses_work(FileWish wish) {
+  return wish == FileWish::new_yard || wish == FileWish::open || wish == FileWish::quit;
+}
 
 void make_plan_set(const Workspace& work, FilesDialog& dialog) {
   if (!work.session.file) {
@@ -189,11 +192,16 @@ void do_files(const Workspace& work, FilesDialog& dialog) {
   if (work.state.wish != FileWish::nothing) take_wish(work, dialog);
   if (dialog.asking == Asking::nothing) return;
   begin_dialog(work.look);
-  if (dialog.asking == Asking::unsaved) ask_unsaved(work, dialog);
-  else if (dialog.asking == Asking::new_lot) ask_new_lot(work, dialog);
-  else if (dialog.asking == Asking::picture) ask_picture(work, dialog);
-  else if (dialog.asking == Asking::ground) ask_ground(work, dialog);
-  else ask_file(work, dialog);
+  if (dialog.asking == Asking::unsaved)
+    ask_unsaved(work, dialog);
+  else if (dialog.asking == Asking::new_lot)
+    ask_new_lot(work, dialog);
+  else if (dialog.asking == Asking::picture)
+    ask_picture(work, dialog);
+  else if (dialog.asking == Asking::ground)
+    ask_ground(work, dialog);
+  else
+    ask_file(work, dialog);
   end_dialog(dialog.asking == Asking::nothing);
 }
 

@@ -15,13 +15,13 @@ struct FilesDialog {
   Asking asking = Asking::nothing;
   FileWish then = FileWish::nothing;  ///< what was wished before the question about unsaved work came between
   std::filesystem::path folder;
-  std::string name;                   ///< typed or clicked
+  std::string name;  ///< typed or clicked
   std::string length = "600 ft", width = "500 ft";
   session::GroundWords ground;
   int frames_until_read = 0;
   std::string problem;
-  std::filesystem::path replaced;     ///< a file that is there already, once it was said
-  bool ends = false;                  ///< the program may end
+  std::filesystem::path replaced;  ///< a file that is there already, once it was said
+  bool ends = false;               ///< the program may end
 };
 
 /// Problems as sentences, one a line.

@@ -26,7 +26,8 @@ void card_words(const Workspace& work, const std::string& text, Colour colour) {
 }
 
 bool mends_are_sought(const Answers& answers, Question question) {
-  return (question == Question::turn && !answers.turn->mends_sought) || (question == Question::drain && !answers.drain->mends_sought);
+  return (question == Question::turn && !answers.turn->mends_sought) ||
+         (question == Question::drain && !answers.drain->mends_sought);
 }
 
 /// A mend of the yard as it was must not be put into the yard as it is.
@@ -53,11 +54,13 @@ void show_mends(const Workspace& work, const Finding& finding) {
 void show_buttons(const Workspace& work, const Finding& finding) {
   std::string& explained = work.state.explained_finding;
   if (finding.verdict != Verdict::pass) show_mends(work, finding);
-  if (!finding.mends.empty() && finding.verdict != Verdict::pass) same_line_if_room(pill_width("show", work.look), work.look);
+  if (!finding.mends.empty() && finding.verdict != Verdict::pass)
+    same_line_if_room(pill_width("show", work.look), work.look);
   if (pill("show", work.look)) bring_into_view(work, finding);
   same_line_if_room(pill_width("why", work.look), work.look);
   if (pill("why", work.look)) explained = explained == finding.id ? "" : finding.id;
-  if (explained == finding.id) card_words(work, basis_words(finding) + " (rule " + finding.rule + ")", palette::quiet_ink);
+  if (explained == finding.id)
+    card_words(work, basis_words(finding) + " (rule " + finding.rule + ")", palette::quiet_ink);
 }
 
 void show_words(const Workspace& work, const Finding& finding) {
@@ -74,8 +77,11 @@ void draw_card(const Workspace& work, const Finding& finding, ImVec2 low, ImVec2
   const bool pointed = work.session.pointed_finding == finding.id;
   const bool quiet = finding.verdict == Verdict::pass || finding.verdict == Verdict::not_checked;
   list.AddRectFilled(low, high, look::packed(palette::white), work.look.px(9));
-  list.AddRect(low, high, look::packed(quiet && !pointed ? palette::rule_line : palette::of(finding.verdict)), work.look.px(9), 0,
-               work.look.px(pointed ? 2.2 : finding.verdict == Verdict::fail ? 1.5 : 1));
+  list.AddRect(low, high, look::packed(quiet && !pointed ? palette::rule_line : palette::of(finding.verdict)),
+               work.look.px(9), 0,
+               work.look.px(pointed                            ? 2.2
+                            : finding.verdict == Verdict::fail ? 1.5
+                                                               : 1));
   symbol(list, {low.x + work.look.px(18), low.y + work.look.px(20)}, symbol_of(finding.verdict), 0.85, work.look);
 }
 

@@ -25,8 +25,10 @@ bool ask_to_do(const Workspace& work, FilesDialog& dialog, const char* word, Cli
 }
 
 void finish(FilesDialog& dialog, const tl::expected<void, Problems>& done) {
-  if (done) dialog.asking = Asking::nothing;
-  else dialog.problem = told(done.error());
+  if (done)
+    dialog.asking = Asking::nothing;
+  else
+    dialog.problem = told(done.error());
 }
 
 void choice_row(const Workspace& work, const char* label, std::string& now, const std::vector<std::string>& choices) {
@@ -56,9 +58,11 @@ void ground_options(const Workspace& work, session::GroundWords& asked) {
 
 void ask_picture(const Workspace& work, FilesDialog& dialog) {
   words("Lay a picture under the plan", work.look.letters.title, palette::ink);
-  words("PNG, JPEG or GeoTIFF. It is copied beside the yard, and then fitted by two points.", work.look.letters.small, palette::quiet_ink, true);
+  words("PNG, JPEG or GeoTIFF. It is copied beside the yard, and then fitted by two points.", work.look.letters.small,
+        palette::quiet_ink, true);
   const Clicked clicked = folder_list(work.look, dialog.folder, dialog.name, is_picture_name);
-  if (ask_to_do(work, dialog, "lay it under", clicked)) finish(dialog, session::lay_picture(work.session, dialog.folder / dialog.name));
+  if (ask_to_do(work, dialog, "lay it under", clicked))
+    finish(dialog, session::lay_picture(work.session, dialog.folder / dialog.name));
 }
 
 void ask_ground(const Workspace& work, FilesDialog& dialog) {

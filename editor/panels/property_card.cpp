@@ -40,7 +40,8 @@ void show_phase(const Workspace& work, const Item& item) {
   }
   Item other = item;
   row_label(work, "built in", "the phase in which it is built");
-  if (const auto chosen = choice_field("##built", choices, std::to_string(item.phase), room_for_field())) other.phase = std::stoi(*chosen);
+  if (const auto chosen = choice_field("##built", choices, std::to_string(item.phase), room_for_field()))
+    other.phase = std::stoi(*chosen);
   if (phases.size() > 1) {
     row_label(work, "taken away in", "the phase in which it goes");
     const std::string now = item.gone_in ? std::to_string(*item.gone_in) : "";
@@ -71,7 +72,8 @@ void show_property_card(const Workspace& work, const Item& shown) {
   words(std::string{kind_label(item.thing)}, work.look.letters.small, palette::quiet_ink);
   ImGui::PushID(item.id.number);
   show_selection_actions(work);
-  if (as<Picture>(item) != nullptr && pill("fit it by two points", work.look, true)) session::take_tool(work.session, session::fit_tool(item.id));
+  if (as<Picture>(item) != nullptr && pill("fit it by two points", work.look, true))
+    session::take_tool(work.session, session::fit_tool(item.id));
   ImGui::Dummy({0, work.look.px(2)});
   show_name(work, item);
   show_phase(work, item);

@@ -49,14 +49,21 @@ void show_right_side(const Workspace& work, const canvas::Rect& place) {
   begin_panel("right", place, palette::card, true);
   const Item* item = session::lone_selected(work.session);
   const auto edge = session::selected_lot_edge(work.session);
-  if (work.session.tool.doing == session::Doing::fit) show_fit_card(work);
-  else if (item != nullptr) show_selected(work, *item);
-  else if (edge) show_lot_edge_card(work, *edge);
-  else if (work.session.selection.size() > 1) show_several(work);
-  else if (work.state.shows_yard) show_yard_card(work);
-  else show_question(work);
+  if (work.session.tool.doing == session::Doing::fit)
+    show_fit_card(work);
+  else if (item != nullptr)
+    show_selected(work, *item);
+  else if (edge)
+    show_lot_edge_card(work, *edge);
+  else if (work.session.selection.size() > 1)
+    show_several(work);
+  else if (work.state.shows_yard)
+    show_yard_card(work);
+  else
+    show_question(work);
   ImGui::Dummy({0, work.look.px(10)});
-  words("Planning aid. Local code, the utility and licensed engineers decide.", work.look.letters.small, palette::quiet_ink, true);
+  words("Planning aid. Local code, the utility and licensed engineers decide.", work.look.letters.small,
+        palette::quiet_ink, true);
   ImGui::End();
 }
 

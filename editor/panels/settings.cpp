@@ -20,13 +20,17 @@ const RuleOverride* own_of(const Workspace& work, const Rule& rule) {
 
 /// Why the yard has its own value, and on what basis.
 void show_reason(const Workspace& work, RuleOverride own) {
-  session::FieldRow basis{own.rule + ".basis", "", "its basis", "what the value rests on", session::RowKind::choice, {}, {}};
+  session::FieldRow basis{own.rule + ".basis",      "", "its basis", "what the value rests on",
+                          session::RowKind::choice, {}, {}};
   const auto names = names_of(own.basis);
   for (const std::string_view name : names) basis.choices.push_back({std::string{name}, session::spoken(name)});
   basis.text = names[static_cast<std::size_t>(own.basis)];
-  const session::FieldRow reason{own.rule + ".reason", "", "its reason", "why this yard has its own value", session::RowKind::words, own.reason, {}};
+  const session::FieldRow reason{
+      own.rule + ".reason", "", "its reason", "why this yard has its own value", session::RowKind::words,
+      own.reason,           {}};
   const RuleOverride before = own;
-  if (const auto chosen = field_row(work, basis)) own.basis = static_cast<Basis>(std::ranges::find(names, *chosen) - names.begin());
+  if (const auto chosen = field_row(work, basis))
+    own.basis = static_cast<Basis>(std::ranges::find(names, *chosen) - names.begin());
   if (const auto typed = field_row(work, reason)) own.reason = *typed;
   if (!(own == before)) session::perform(work.session, {SetRule{std::move(own)}});
 }
@@ -55,7 +59,10 @@ void show_rule(const Workspace& work, const Rule& rule) {
   ImGui::PopTextWrapPos();
   hint(rule.source);
   ImGui::SameLine(field_at);
-  if (const auto typed = typed_field(work.state.typing, "##value", session::text_for_typing(rule.value, rule.quantity, work.units(), shown_ratio), field)) take(work, rule, *typed);
+  if (const auto typed =
+          typed_field(work.state.typing, "##value",
+                      session::text_for_typing(rule.value, rule.quantity, work.units(), shown_ratio), field))
+    take(work, rule, *typed);
   ImGui::SameLine(right - look.px(86));
   const RuleOverride* own = own_of(work, rule);
   bool clears = false;
@@ -85,7 +92,8 @@ void show_settings(const Workspace& work, Question question) {
   ImGui::Dummy({0, work.look.px(2)});
   words("Settings of this question", work.look.letters.strong, palette::ink);
   if (question == Question::drain) {
-    if (work.session.site().ground.levels.empty() && pill("bring in levels of the ground ...", work.look, true)) work.state.wish = FileWish::ground;
+    if (work.session.site().ground.levels.empty() && pill("bring in levels of the ground ...", work.look, true))
+      work.state.wish = FileWish::ground;
     show_storm(work);
   }
   bool any = false;

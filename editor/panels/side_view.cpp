@@ -12,7 +12,8 @@ namespace {
 
 /// "the south-east": where one stands who sees the leg at the left.
 std::string_view seen_from(const reach::CheckedSpout& spout) {
-  static constexpr std::string_view ways[] = {"north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"};
+  static constexpr std::string_view ways[] = {"north", "north-east", "east", "south-east",
+                                              "south", "south-west", "west", "north-west"};
   const Bearing from = bearing_of(spout.line.to - spout.line.from).turned(Angle::degrees(90));
   return ways[static_cast<std::size_t>(from.as_degrees() / 45 + 0.5) % 8];
 }
@@ -34,8 +35,9 @@ void show_side_view(const Workspace& work, const canvas::Rect& place) {
   if (leg == nullptr || receiver == nullptr || as<Leg>(*leg) == nullptr) {
     show_heading(work, "appears once a spout joins a leg and what it fills");
   } else {
-    show_heading(work, fmt::format("{} → {}, seen from the {} · to scale, levels in {}", title_of(*leg), title_of(*receiver), seen_from(*spout),
-                                   shown_unit(Quantity::length, work.units()).suffix));
+    show_heading(work,
+                 fmt::format("{} → {}, seen from the {} · to scale, levels in {}", title_of(*leg), title_of(*receiver),
+                             seen_from(*spout), shown_unit(Quantity::length, work.units()).suffix));
     const Verdict verdict = verdict_on(work.answers.reach->findings, spout->spout);
     draw_side_scene({work, *spout, *std::get_if<Leg>(&leg->thing), *receiver, verdict}, place);
   }

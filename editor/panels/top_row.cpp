@@ -19,7 +19,8 @@ enum class Telling { margin_of_all, margin_of_worse, names_only };
 std::string chip_words(const Workspace& work, Question question, Telling telling) {
   const Findings& findings = findings_of(work.answers, question);
   const Verdict verdict = worst(findings);
-  const bool tells = telling == Telling::margin_of_all || (telling == Telling::margin_of_worse && verdict != Verdict::pass);
+  const bool tells =
+      telling == Telling::margin_of_all || (telling == Telling::margin_of_worse && verdict != Verdict::pass);
   return tells ? session::worst_in_short(findings, work.units()) : "";
 }
 
@@ -32,7 +33,8 @@ float chip_width(const Workspace& work, Question question, Telling telling) {
 
 float row_width(const Workspace& work, Telling telling) {
   float width = 0;
-  for (const Question question : every_question) width += chip_width(work, question, telling) + work.look.px(chip_gap_px);
+  for (const Question question : every_question)
+    width += chip_width(work, question, telling) + work.look.px(chip_gap_px);
   return width;
 }
 
@@ -53,7 +55,8 @@ void show_chip(const Workspace& work, Question question, Telling telling, ImVec2
     work.state.shows_yard = false;
   }
   const bool stale = work.answers.is_stale(question);
-  hint(std::string{session::asks(question)} + (stale ? "\nThis is the answer to the yard as it was; the new one is on its way." : ""));
+  hint(std::string{session::asks(question)} +
+       (stale ? "\nThis is the answer to the yard as it was; the new one is on its way." : ""));
   ImGui::PopID();
   const bool chosen = work.session.question == question;
   const Verdict verdict = worst(findings_of(work.answers, question));
@@ -61,11 +64,14 @@ void show_chip(const Workspace& work, Question question, Telling telling, ImVec2
   ImDrawList& list = *ImGui::GetWindowDrawList();
   const ImVec2 high{at.x + size.x, at.y + size.y};
   list.AddRectFilled(at, high, look::packed(ImGui::IsItemHovered() ? palette::paper : palette::white), size.y / 2);
-  list.AddRect(at, high, look::packed(chosen ? palette::ink : palette::rule_line), size.y / 2, 0, work.look.px(chosen ? 1.8 : 1));
-  symbol(list, {at.x + work.look.px(18), at.y + size.y / 2}, symbol_of(stale ? Verdict::not_checked : verdict), 0.85, work.look);
+  list.AddRect(at, high, look::packed(chosen ? palette::ink : palette::rule_line), size.y / 2, 0,
+               work.look.px(chosen ? 1.8 : 1));
+  symbol(list, {at.x + work.look.px(18), at.y + size.y / 2}, symbol_of(stale ? Verdict::not_checked : verdict), 0.85,
+         work.look);
   const auto& letters = work.look.letters;
   float x = at.x + work.look.px(31);
-  x += words_at(list, {x, at.y + (size.y - letters.strong->FontSize) / 2}, std::string{session::name_of(question)}, letters.strong, palette::ink);
+  x += words_at(list, {x, at.y + (size.y - letters.strong->FontSize) / 2}, std::string{session::name_of(question)},
+                letters.strong, palette::ink);
   const std::string told = chip_words(work, question, telling);
   words_at(list, {x + work.look.px(6), at.y + (size.y - letters.small->FontSize) / 2}, told, letters.small,
            verdict == Verdict::not_checked ? palette::quiet_ink : colour);

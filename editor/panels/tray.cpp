@@ -14,11 +14,13 @@ struct Entry {
 
 SymbolMarks arrow_icon() {
   const Stroke ink{palette::ink, 0.35, {}};
-  return {LineMark{{{-1.6, -2.6}, {-1.6, 2.4}, {-0.3, 1.2}, {0.8, 3.2}, {1.6, 2.8}, {0.6, 0.8}, {2.2, 0.6}}, ink, true}};
+  return {
+      LineMark{{{-1.6, -2.6}, {-1.6, 2.4}, {-0.3, 1.2}, {0.8, 3.2}, {1.6, 2.8}, {0.6, 0.8}, {2.2, 0.6}}, ink, true}};
 }
 
 SymbolMarks lot_icon() {
-  return {LineMark{{{-3, -2.2}, {2.6, -2.8}, {3.2, 2.4}, {-3.4, 2.8}}, {palette::ink, 0.35, {1.4, 0.6, 0.3, 0.6}}, true}};
+  return {
+      LineMark{{{-3, -2.2}, {2.6, -2.8}, {3.2, 2.4}, {-3.4, 2.8}}, {palette::ink, 0.35, {1.4, 0.6, 0.3, 0.6}}, true}};
 }
 
 SymbolMarks measure_icon() {
@@ -44,12 +46,14 @@ bool in_hand(const session::Tool& tool, const Entry& entry) {
 }
 
 /// Centred; broken at a blank where it is too wide.
-void word_below(ImDrawList& list, ImVec2 middle, const std::string& word, float room, const Workspace& work, Colour colour) {
+void word_below(ImDrawList& list, ImVec2 middle, const std::string& word, float room, const Workspace& work,
+                Colour colour) {
   ImFont* font = work.look.letters.small;
   const float size = work.look.px(10.5);
   const auto line = [&](const std::string& text, float down) {
     const ImVec2 extent = font->CalcTextSizeA(size, 1e6F, 0, text.c_str());
-    list.AddText(font, size, {std::round(middle.x - extent.x / 2), std::round(middle.y + down)}, look::packed(colour), text.c_str());
+    list.AddText(font, size, {std::round(middle.x - extent.x / 2), std::round(middle.y + down)}, look::packed(colour),
+                 text.c_str());
   };
   const std::size_t blank = word.find(' ');
   if (font->CalcTextSizeA(size, 1e6F, 0, word.c_str()).x <= room || blank == std::string::npos) return line(word, 0);
@@ -59,20 +63,24 @@ void word_below(ImDrawList& list, ImVec2 middle, const std::string& word, float 
 
 std::string what_it_does(const Entry& entry, bool is_picture) {
   if (is_picture) return "Lay a picture of the yard under the plan, to trace from.";
-  return entry.tool.doing == session::Doing::select ? "Pick, move and change what is on the plan." : instruction(entry.tool);
+  return entry.tool.doing == session::Doing::select ? "Pick, move and change what is on the plan."
+                                                    : instruction(entry.tool);
 }
 
 void show_entry(const Workspace& work, const Entry& entry, ImVec2 at, ImVec2 size) {
   ImGui::SetCursorScreenPos(at);
   const bool is_picture = entry.tool.thing && std::holds_alternative<Picture>(*entry.tool.thing);
   if (ImGui::InvisibleButton(entry.word.c_str(), size)) {
-    if (is_picture) work.state.wish = FileWish::picture;
-    else session::take_tool(work.session, entry.tool);
+    if (is_picture)
+      work.state.wish = FileWish::picture;
+    else
+      session::take_tool(work.session, entry.tool);
   }
   hint(what_it_does(entry, is_picture));
   ImDrawList& list = *ImGui::GetWindowDrawList();
   const bool held = in_hand(work.session.tool, entry);
-  const ImVec2 low{at.x + work.look.px(2), at.y + work.look.px(1)}, high{at.x + size.x - work.look.px(2), at.y + size.y - work.look.px(1)};
+  const ImVec2 low{at.x + work.look.px(2), at.y + work.look.px(1)},
+      high{at.x + size.x - work.look.px(2), at.y + size.y - work.look.px(1)};
   if (held) {
     list.AddRectFilled(low, high, look::packed(palette::white), work.look.px(8));
     list.AddRect(low, high, look::packed(palette::ink), work.look.px(8), 0, work.look.px(1.3));
@@ -81,7 +89,8 @@ void show_entry(const Workspace& work, const Entry& entry, ImVec2 at, ImVec2 siz
   }
   const float middle = at.x + size.x / 2;
   symbol(list, {middle, at.y + size.y * 0.36F}, entry.icon, 0.74, work.look);
-  word_below(list, {middle, at.y + size.y * 0.68F}, entry.word, size.x - work.look.px(4), work, held ? palette::ink : palette::quiet_ink);
+  word_below(list, {middle, at.y + size.y * 0.68F}, entry.word, size.x - work.look.px(4), work,
+             held ? palette::ink : palette::quiet_ink);
 }
 
 }  // namespace
@@ -95,7 +104,8 @@ void show_tray(const Workspace& work, const canvas::Rect& place) {
   const ImVec2 size{(place.high.x - place.low.x - 2 * margin) / 2,
                     std::min(work.look.px(60), (place.high.y - place.low.y - 2 * margin) / rows)};
   for (std::size_t i = 0; i < all.size(); ++i) {
-    const ImVec2 at{place.low.x + margin + size.x * static_cast<float>(i % 2), place.low.y + margin + size.y * static_cast<float>(i / 2)};
+    const ImVec2 at{place.low.x + margin + size.x * static_cast<float>(i % 2),
+                    place.low.y + margin + size.y * static_cast<float>(i / 2)};
     show_entry(work, all[i], at, size);
   }
   ImGui::End();

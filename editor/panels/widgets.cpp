@@ -14,7 +14,8 @@ void begin_panel(const char* name, const canvas::Rect& place, Colour ground, boo
   ImGui::SetNextWindowSize({place.high.x - place.low.x, place.high.y - place.low.y});
   ImGui::PushStyleColor(ImGuiCol_WindowBg, unpacked(ground));
   ImGuiWindowFlags flags = ImGuiWindowFlags_NoTitleBar | ImGuiWindowFlags_NoResize | ImGuiWindowFlags_NoMove |
-                           ImGuiWindowFlags_NoCollapse | ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus;
+                           ImGuiWindowFlags_NoCollapse | ImGuiWindowFlags_NoSavedSettings |
+                           ImGuiWindowFlags_NoBringToFrontOnFocus;
   if (!scrolls) flags |= ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse;
   ImGui::Begin(name, nullptr, flags);
   ImGui::PopStyleColor();
@@ -54,7 +55,9 @@ std::string cut_to(const std::string& text, ImFont* font, float width) {
   return cut + "…";
 }
 
-float pill_width(const std::string& text, const look::Look& look) { return width_of(text, look.letters.small) + look.px(22); }
+float pill_width(const std::string& text, const look::Look& look) {
+  return width_of(text, look.letters.small) + look.px(22);
+}
 
 bool pill(const std::string& text, const look::Look& look, bool strong) {
   ImGui::PushFont(look.letters.small);
@@ -112,15 +115,17 @@ void chevron() {
   const ImVec2 at{high.x - size * 4.5F, (low.y + high.y) / 2};
   ImDrawList& list = *ImGui::GetWindowDrawList();
   const float inset = size * 0.8F;
-  list.AddRectFilled({high.x - size * 8, low.y + inset}, {high.x - inset, high.y - inset}, packed(palette::white), size * 2);
-  const ImVec2 points[] = {{at.x - size * 1.4F, at.y - size * 0.7F}, {at.x, at.y + size * 0.7F}, {at.x + size * 1.4F, at.y - size * 0.7F}};
+  list.AddRectFilled({high.x - size * 8, low.y + inset}, {high.x - inset, high.y - inset}, packed(palette::white),
+                     size * 2);
+  const ImVec2 points[] = {
+      {at.x - size * 1.4F, at.y - size * 0.7F}, {at.x, at.y + size * 0.7F}, {at.x + size * 1.4F, at.y - size * 0.7F}};
   list.AddPolyline(points, 3, packed(palette::quiet_ink), ImDrawFlags_None, size * 0.45F);
 }
 
 }  // namespace
 
-std::optional<std::string> choice_field(const char* id, const std::vector<session::Choice>& choices, const std::string& now,
-                                        float width) {
+std::optional<std::string> choice_field(const char* id, const std::vector<session::Choice>& choices,
+                                        const std::string& now, float width) {
   std::string shown = now;
   for (const session::Choice& choice : choices) {
     if (choice.value == now) shown = choice.words;

@@ -38,7 +38,8 @@ void symbol(ImDrawList& list, ImVec2 at, const SymbolMarks& marks, double factor
 /// A typed field that shows `shown` until it is typed in; gives the text once it is entered or left.
 std::optional<std::string> typed_field(Typing& typing, const char* id, const std::string& shown, float width);
 /// One of several choices; gives the value when another is chosen.
-std::optional<std::string> choice_field(const char* id, const std::vector<session::Choice>& choices, const std::string& now, float width);
+std::optional<std::string> choice_field(const char* id, const std::vector<session::Choice>& choices,
+                                        const std::string& now, float width);
 
 /// Explains what the pointer rests on.
 void hint(const std::string& text);

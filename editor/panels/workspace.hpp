@@ -15,8 +15,8 @@ namespace yardwright::panels {
 struct Typing {
   ImGuiID field = 0;
   std::string text;
-  std::string refused_key;  ///< the row whose text was not taken
-  std::string problem;      ///< in a sentence
+  std::string refused_key;       ///< the row whose text was not taken
+  std::string problem;           ///< in a sentence
   std::uint64_t refused_at = 0;  ///< the revision of the site then: any change of it answers the problem
 };
 

@@ -21,7 +21,9 @@ void heading(const Workspace& work, const char* text) {
   words(text, work.look.letters.strong, palette::ink);
 }
 
-void quiet(const Workspace& work, const std::string& text) { words(text, work.look.letters.small, palette::quiet_ink, true); }
+void quiet(const Workspace& work, const std::string& text) {
+  words(text, work.look.letters.small, palette::quiet_ink, true);
+}
 
 void show_part(const Workspace& work, YardPart part) {
   for (const session::FieldRow& row : session::yard_rows(work.session.site(), part, work.catalogs)) {
@@ -41,7 +43,8 @@ std::string edge_title(const Workspace& work, int edge) {
 /// What lies across an edge, as a row.
 void edge_row(const Workspace& work, int edge, const std::string& label) {
   const Lot& lot = work.session.site().lot;
-  session::FieldRow row{fmt::format("edge.{}", edge), "", label, "what lies across this edge of the lot", session::RowKind::choice, {}, {}};
+  session::FieldRow row{fmt::format("edge.{}", edge), "", label, "what lies across this edge of the lot",
+                        session::RowKind::choice,     {}, {}};
   const auto names = names_of(LotEdge{});
   for (const std::string_view name : names) row.choices.push_back({std::string{name}, session::spoken(name)});
   row.text = names[static_cast<std::size_t>(lot.edges[static_cast<std::size_t>(edge)])];
@@ -54,9 +57,13 @@ void edge_row(const Workspace& work, int edge, const std::string& label) {
 void show_lot(const Workspace& work) {
   heading(work, "Lot");
   const Lot& lot = work.session.site().lot;
-  if (lot.corners.empty()) quiet(work, "There is none yet.");
-  else quiet(work, text_of(area_m2(Polygon{lot.corners, {}}), Quantity::area, work.units()) + "; click an edge of it on the plan to change it there.");
-  for (int edge = 0; edge < static_cast<int>(work.session.site().lot.corners.size()); ++edge) edge_row(work, edge, edge_title(work, edge));
+  if (lot.corners.empty())
+    quiet(work, "There is none yet.");
+  else
+    quiet(work, text_of(area_m2(Polygon{lot.corners, {}}), Quantity::area, work.units()) +
+                    "; click an edge of it on the plan to change it there.");
+  for (int edge = 0; edge < static_cast<int>(work.session.site().lot.corners.size()); ++edge)
+    edge_row(work, edge, edge_title(work, edge));
   if (pill("draw the lot anew", work.look)) session::take_tool(work.session, session::lot_tool());
 }
 
@@ -77,8 +84,8 @@ std::string ground_words(const Workspace& work) {
   if (ground.levels.empty()) return "No levels yet: the yard is taken as flat.";
   const GridFrame& frame = ground.levels.frame();
   const auto length = [&](double m) { return text_of(m, Quantity::length, work.units()); };
-  return fmt::format("{} by {}, cells of {}{}", length(frame.columns * frame.cell_m), length(frame.rows * frame.cell_m), length(frame.cell_m),
-                     ground.source.empty() ? "" : "; " + ground.source);
+  return fmt::format("{} by {}, cells of {}{}", length(frame.columns * frame.cell_m), length(frame.rows * frame.cell_m),
+                     length(frame.cell_m), ground.source.empty() ? "" : "; " + ground.source);
 }
 
 void show_ground(const Workspace& work) {
@@ -131,7 +138,8 @@ void show_lot_edge_card(const Workspace& work, int edge) {
   quiet(work, "Drag a corner to move it, or the dot on an edge to make a new one.");
   const Lot lot = work.session.site().lot;
   if (lot.corners.size() > 3) {
-    if (pill("take its first corner away", work.look)) session::perform(work.session, {SetLot{session::without_corner(lot, edge)}});
+    if (pill("take its first corner away", work.look))
+      session::perform(work.session, {SetLot{session::without_corner(lot, edge)}});
     ImGui::SameLine();
   }
   if (pill("done", work.look)) session::select_nothing(work.session);
@@ -141,8 +149,10 @@ void show_fit_card(const Workspace& work) {
   const Item* item = find(work.session.site(), work.session.tool.from);
   words("Fit " + (item != nullptr ? title_of(*item) : "a picture"), work.look.letters.title, palette::ink);
   const auto rows = session::fit_rows(work.session);
-  quiet(work, rows.empty() ? "Click two points in the picture, A and B, that lie far apart and of which you know how far, or where they lie on the site."
-                           : "Type what you know; the picture follows. Ctrl+Z takes a step back, a third click begins anew.");
+  quiet(work, rows.empty()
+                  ? "Click two points in the picture, A and B, that lie far apart and of which you know how far, or "
+                    "where they lie on the site."
+                  : "Type what you know; the picture follows. Ctrl+Z takes a step back, a third click begins anew.");
   ImGui::Dummy({0, work.look.px(2)});
   for (const session::FieldRow& row : rows) {
     const auto typed = field_row(work, row);
@@ -150,7 +160,8 @@ void show_fit_card(const Workspace& work) {
     const auto done = session::fit_by(work.session, row.key, *typed);
     keep_refusal(work, row.key, done ? nullptr : &done.error());
   }
-  if (pill("done", work.look, !rows.empty())) session::step_tool(work.session, session::finished(work.session.tool, work.session.site()));
+  if (pill("done", work.look, !rows.empty()))
+    session::step_tool(work.session, session::finished(work.session.tool, work.session.site()));
 }
 
 }  // namespace yardwright::panels

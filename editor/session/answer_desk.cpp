@@ -11,7 +11,8 @@ void AnswerDesk::ask(const Site& site) {
   const std::scoped_lock held{lock_};
   if (newest_ && *newest_ == site) return;
   for (const Question question : every_question) {
-    reads_waiting_[static_cast<std::size_t>(question)] |= !newest_ || read_by(question, *newest_) != read_by(question, site);
+    reads_waiting_[static_cast<std::size_t>(question)] |=
+        !newest_ || read_by(question, *newest_) != read_by(question, site);
   }
   newest_ = site;
   waiting_ = site;

@@ -34,7 +34,7 @@ class AnswerDesk {
   std::condition_variable_any wake_, done_;
   std::optional<Site> newest_;  ///< handed in last
   std::optional<Site> waiting_;
-  Marks reads_waiting_{};       ///< the questions that read something new in what waits
+  Marks reads_waiting_{};  ///< the questions that read something new in what waits
   bool asking_ = false;
   bool seeking_ = false;
   std::stop_source mends_;

@@ -12,7 +12,9 @@ std::vector<FieldRow> field_rows(const Thing& thing, UnitSystem units, const Cat
 }
 
 tl::expected<Thing, Problem> with_field(Thing thing, std::string_view key, std::string_view text, UnitSystem units) {
-  const auto typed = [&](const auto& kind) -> tl::expected<Thing, Problem> { return with_typed(kind, key, text, units); };
+  const auto typed = [&](const auto& kind) -> tl::expected<Thing, Problem> {
+    return with_typed(kind, key, text, units);
+  };
   return std::visit(typed, thing);
 }
 

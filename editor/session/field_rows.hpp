@@ -12,13 +12,13 @@
 namespace yardwright::session {
 
 enum class RowKind : std::uint8_t {
-  number,      ///< typed, with a unit
-  words,       ///< typed
-  flag,        ///< "yes" or "no"
-  choice,      ///< one of `choices`
-  item,        ///< the number of an item; "0" is none
-  item_list,   ///< numbers of items, parted by blanks
-  line,        ///< shown only: a line is changed on the plan
+  number,     ///< typed, with a unit
+  words,      ///< typed
+  flag,       ///< "yes" or "no"
+  choice,     ///< one of `choices`
+  item,       ///< the number of an item; "0" is none
+  item_list,  ///< numbers of items, parted by blanks
+  line,       ///< shown only: a line is changed on the plan
 };
 
 struct Choice {
@@ -33,7 +33,7 @@ struct FieldRow {
   std::string label;
   std::string means;
   RowKind kind = RowKind::number;
-  std::string text;   ///< for editing: nearer than a tape can tell
+  std::string text;  ///< for editing: nearer than a tape can tell
   std::vector<Choice> choices;
 };
 

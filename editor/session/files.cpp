@@ -52,7 +52,8 @@ std::vector<fs::path> listed(const fs::path& state) {
 }  // namespace
 
 fs::path state_folder() {
-  if (const char* asked = std::getenv("XDG_STATE_HOME"); asked != nullptr && *asked != 0) return fs::path{asked} / "yardwright";
+  if (const char* asked = std::getenv("XDG_STATE_HOME"); asked != nullptr && *asked != 0)
+    return fs::path{asked} / "yardwright";
   const char* home = std::getenv("HOME");
   return fs::path{home != nullptr ? home : "."} / ".local" / "state" / "yardwright";
 }
@@ -92,7 +93,9 @@ tl::expected<void, Problems> autosave(const Session& session, const fs::path& st
   const fs::path kept = autosave_of(session.file, state);
   std::error_code failed;
   fs::create_directories(kept.parent_path(), failed);
-  if (failed) return refused("the autosave folder cannot be made: " + failed.message(), kept.parent_path().string(), "save the yard yourself");
+  if (failed)
+    return refused("the autosave folder cannot be made: " + failed.message(), kept.parent_path().string(),
+                   "save the yard yourself");
   return save_site(session.history.settled(), kept);
 }
 

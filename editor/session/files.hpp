@@ -16,7 +16,8 @@ Expected<Session> open_yard(const std::filesystem::path& file, const std::filesy
 Session new_yard(Site site, const std::filesystem::path& state);
 
 /// Saves, and takes the file as the session's own; its autosave goes.
-tl::expected<void, Problems> save_yard(Session& session, const std::filesystem::path& file, const std::filesystem::path& state);
+tl::expected<void, Problems> save_yard(Session& session, const std::filesystem::path& file,
+                                       const std::filesystem::path& state);
 
 /// Writes the autosave where there is something unsaved.
 tl::expected<void, Problems> autosave(const Session& session, const std::filesystem::path& state);

@@ -47,7 +47,8 @@ void add_box_handles(std::vector<Handle>& handles, const Sides& sides, double ar
   const double half_length = half(sides.length_m, sides.kept_length_m), half_width = half(sides.width_m);
   for (const int side : {0, 1}) {
     const double sign = side == 0 ? 1 : -1;
-    if (sides.length_m != nullptr) handles.push_back({Grip::length_side, *sides.at + ahead * (sign * half_length), side});
+    if (sides.length_m != nullptr)
+      handles.push_back({Grip::length_side, *sides.at + ahead * (sign * half_length), side});
     if (sides.width_m != nullptr) handles.push_back({Grip::width_side, *sides.at + right * (sign * half_width), side});
   }
   handles.push_back({Grip::turn, *sides.at + ahead * (half_length + arm_m), 0});
@@ -72,9 +73,12 @@ bool is_ring(const Thing& thing) { return std::holds_alternative<Pad>(thing) || 
 SitePath* changeable_path(Thing& thing) {
   return std::visit(
       [](auto& kind) -> SitePath* {
-        if constexpr (requires { kind.path; }) return &kind.path;
-        else if constexpr (requires { kind.outline; }) return &kind.outline;
-        else return nullptr;
+        if constexpr (requires { kind.path; })
+          return &kind.path;
+        else if constexpr (requires { kind.outline; })
+          return &kind.outline;
+        else
+          return nullptr;
       },
       thing);
 }
@@ -90,7 +94,11 @@ void drag_side(const Sides& sides, double* size_m, SiteVector outward, SitePoint
 void drag_wall(Thing& thing, SitePoint to) {
   std::visit(
       [&](auto& kind) {
-        if constexpr (requires { kind.at; kind.diameter_m; }) kind.diameter_m = 2 * distance(kind.at, to);
+        if constexpr (requires {
+                        kind.at;
+                        kind.diameter_m;
+                      })
+          kind.diameter_m = 2 * distance(kind.at, to);
       },
       thing);
 }
@@ -98,8 +106,10 @@ void drag_wall(Thing& thing, SitePoint to) {
 void drag_corner(Thing& thing, const Handle& handle, SitePoint to) {
   SitePath* path = changeable_path(thing);
   if (path == nullptr || handle.index < 0 || handle.index > static_cast<int>(path->size())) return;
-  if (handle.grip == Grip::new_corner) path->insert(path->begin() + handle.index, to);
-  else if (handle.index < static_cast<int>(path->size())) (*path)[static_cast<std::size_t>(handle.index)] = to;
+  if (handle.grip == Grip::new_corner)
+    path->insert(path->begin() + handle.index, to);
+  else if (handle.index < static_cast<int>(path->size()))
+    (*path)[static_cast<std::size_t>(handle.index)] = to;
 }
 
 struct Clamp {

@@ -30,7 +30,8 @@ int epsg_of(const std::string& text, Problems& problems) {
   if (text.empty()) return code;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), code);
   if (error == std::errc{} && end == text.data() + text.size() && code > 0) return code;
-  problems.push_back({fmt::format("\"{}\" is no EPSG code", text), "EPSG code", "type a number such as 26915, or leave it empty"});
+  problems.push_back(
+      {fmt::format("\"{}\" is no EPSG code", text), "EPSG code", "type a number such as 26915, or leave it empty"});
   return 0;
 }
 
@@ -55,7 +56,8 @@ Expected<ImportOptions> options_of(const GroundWords& words, UnitSystem units) {
 
 std::string told(const ImportedGround& read) {
   const GridFrame& frame = read.ground.levels.frame();
-  std::string text = fmt::format("The ground is here: {} x {} cells, {}", frame.columns, frame.rows, read.coordinate_system);
+  std::string text =
+      fmt::format("The ground is here: {} x {} cells, {}", frame.columns, frame.rows, read.coordinate_system);
   if (read.filled_cells > 0) text += fmt::format(", {} cells filled", read.filled_cells);
   for (const std::string& note : read.notes) text += "; " + note;
   return text + ".";
@@ -66,7 +68,9 @@ Box joined(const Box& a, const Box& b) { return box_of({a.low, a.high, b.low, b.
 }  // namespace
 
 tl::expected<void, Problems> lay_picture(Session& session, const fs::path& file) {
-  if (!session.file) return refused("is to be kept beside the yard, which has no file yet", file.filename().string(), "save the yard first");
+  if (!session.file)
+    return refused("is to be kept beside the yard, which has no file yet", file.filename().string(),
+                   "save the yard first");
   const Site& site = session.history.settled();
   auto imported = import_picture(file, *session.file, site);
   if (!imported) return tl::unexpected{imported.error()};

@@ -22,7 +22,8 @@ struct GroundWords {
 };
 
 /// The yard's ground becomes the file's levels; what was read and assumed stands in the notice.
-tl::expected<void, Problems> bring_in_ground(Session& session, const std::filesystem::path& file, const GroundWords& words);
+tl::expected<void, Problems> bring_in_ground(Session& session, const std::filesystem::path& file,
+                                             const GroundWords& words);
 
 /// Whether the name ends as a file of levels does.
 bool is_ground_name(const std::filesystem::path& file);

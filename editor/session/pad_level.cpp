@@ -24,7 +24,8 @@ double even_pad_level_m(const Site& site, const SitePath& outline) {
   double sum_m = 0;
   int count = 0;
   for (int i = 0; i < samples * samples; ++i) {
-    const SitePoint at = box.low + SiteVector{size.x * (i % samples + 0.5) / samples, size.y * (i / samples + 0.5) / samples};
+    const SitePoint at =
+        box.low + SiteVector{size.x * (i % samples + 0.5) / samples, size.y * (i / samples + 0.5) / samples};
     if (!contains(Polygon{outline, {}}, at)) continue;
     sum_m += level_at(ground, at);
     ++count;

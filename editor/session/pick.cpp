@@ -26,7 +26,8 @@ double distance_to(const Outline& outline, SitePoint point) {
 double covered_m2(const Outline& outline) { return area_m2(as_polygon(outline, 16)); }
 
 bool is_ribbon(const Thing& thing) {
-  return std::holds_alternative<Drive>(thing) || std::holds_alternative<Berm>(thing) || std::holds_alternative<Swale>(thing);
+  return std::holds_alternative<Drive>(thing) || std::holds_alternative<Berm>(thing) ||
+         std::holds_alternative<Swale>(thing);
 }
 
 std::optional<Candidate> solid_candidate(const Item& item, const Outline& outline, SitePoint point, double radius_m) {
@@ -43,7 +44,8 @@ std::optional<Candidate> line_candidate(const Item& item, const SitePath& path, 
 }
 
 std::optional<Candidate> ground_candidate(const Item& item, SitePoint point, double radius_m, Rank rank) {
-  if (const SitePath* path = path_of(item.thing); path != nullptr && path->size() < 3 && is_area(item.thing)) return std::nullopt;
+  if (const SitePath* path = path_of(item.thing); path != nullptr && path->size() < 3 && is_area(item.thing))
+    return std::nullopt;
   if (path_of(item.thing) != nullptr && path_of(item.thing)->size() < 2) return std::nullopt;
   const Outline outline = extent(item.thing);
   if (distance_to(outline, point) > radius_m) return std::nullopt;
@@ -74,9 +76,7 @@ std::optional<Candidate> candidate(const Site& site, const Item& item, SitePoint
 
 }  // namespace
 
-bool is_area(const Thing& thing) {
-  return std::holds_alternative<Pad>(thing) || std::holds_alternative<Cover>(thing);
-}
+bool is_area(const Thing& thing) { return std::holds_alternative<Pad>(thing) || std::holds_alternative<Cover>(thing); }
 
 std::optional<std::pair<SitePoint, SitePoint>> spout_line(const Site& site, const Spout& spout) {
   const Item* from = find(site, spout.from);

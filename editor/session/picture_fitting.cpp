@@ -18,7 +18,8 @@ std::string place_text(SitePoint at, UnitSystem units) {
   return rounded(at.x, Quantity::length, units) + ", " + rounded(at.y, Quantity::length, units);
 }
 
-tl::expected<Picture, Problem> fitted_by(const Picture& picture, const PointPair& seen, std::string_view key, std::string_view text, UnitSystem units) {
+tl::expected<Picture, Problem> fitted_by(const Picture& picture, const PointPair& seen, std::string_view key,
+                                         std::string_view text, UnitSystem units) {
   const SiteVector along = seen.b - seen.a;
   if (key == "a" || key == "b") {
     const auto place = parse_place(text, units);
@@ -36,8 +37,10 @@ tl::expected<Picture, Problem> fitted_by(const Picture& picture, const PointPair
 
 tl::expected<SitePoint, Problem> parse_place(std::string_view text, UnitSystem units) {
   const std::size_t comma = text.find(',');
-  if (comma == std::string_view::npos) return tl::unexpected{Problem{"it is no place", "", "type east and north: 120ft, 40ft"}};
-  const auto east = parse_quantity(text.substr(0, comma), Quantity::length, units), north = parse_quantity(text.substr(comma + 1), Quantity::length, units);
+  if (comma == std::string_view::npos)
+    return tl::unexpected{Problem{"it is no place", "", "type east and north: 120ft, 40ft"}};
+  const auto east = parse_quantity(text.substr(0, comma), Quantity::length, units),
+             north = parse_quantity(text.substr(comma + 1), Quantity::length, units);
   if (!east) return tl::unexpected{east.error()};
   if (!north) return tl::unexpected{north.error()};
   return SitePoint{*east, *north};
@@ -50,7 +53,8 @@ std::vector<FieldRow> fit_rows(const Session& session) {
   const auto row = [](const char* key, const char* label, const char* means, std::string text) {
     return FieldRow{key, "", label, means, RowKind::number, std::move(text), {}};
   };
-  return {row("distance", "from A to B", "how far apart both points are: the picture is scaled about A", rounded(distance(a, b), Quantity::length, units)),
+  return {row("distance", "from A to B", "how far apart both points are: the picture is scaled about A",
+              rounded(distance(a, b), Quantity::length, units)),
           row("bearing", "bearing, A to B", "the way from A to B, clockwise from north: the picture is turned about A",
               rounded(bearing_of(b - a).as_degrees(), Quantity::bearing, units)),
           row("a", "A lies at", "east, north: the picture is moved", place_text(a, units)),
@@ -59,7 +63,8 @@ std::vector<FieldRow> fit_rows(const Session& session) {
 
 tl::expected<void, Problem> fit_by(Session& session, std::string_view key, std::string_view text) {
   const Item* item = picture_in_hand(session);
-  if (item == nullptr || session.tool.points.size() != 2) return tl::unexpected{Problem{"no two points are chosen", "the picture", "click two points in it"}};
+  if (item == nullptr || session.tool.points.size() != 2)
+    return tl::unexpected{Problem{"no two points are chosen", "the picture", "click two points in it"}};
   const PointPair seen{session.tool.points[0], session.tool.points[1]};
   const auto picture = fitted_by(*as<Picture>(*item), seen, key, text, session.site().units);
   if (!picture) return tl::unexpected{picture.error()};

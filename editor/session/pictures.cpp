@@ -35,7 +35,8 @@ Expected<Site> with_pictures_beside(Site site, const fs::path& from_site_file, c
   for (Item& item : site.items) {
     Picture* picture = std::get_if<Picture>(&item.thing);
     std::error_code none;
-    if (picture == nullptr || !fs::exists(from_site_file.parent_path() / picture->file, none)) continue;  // was missing before
+    if (picture == nullptr || !fs::exists(from_site_file.parent_path() / picture->file, none))
+      continue;  // was missing before
     auto name = bring_beside(from_site_file.parent_path() / picture->file, to_site_file);
     if (!name) return tl::unexpected{name.error()};
     picture->file = std::move(*name);

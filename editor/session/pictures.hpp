@@ -24,6 +24,7 @@ class HeldPictures {
 };
 
 /// The site with its pictures copied beside another site file, as a save under another name needs.
-Expected<Site> with_pictures_beside(Site site, const std::filesystem::path& from_site_file, const std::filesystem::path& to_site_file);
+Expected<Site> with_pictures_beside(Site site, const std::filesystem::path& from_site_file,
+                                    const std::filesystem::path& to_site_file);
 
 }  // namespace yardwright::session

@@ -10,7 +10,8 @@
 namespace yardwright::session {
 
 tl::expected<void, Problems> write_plan_set(Session& session, const Catalogs& catalogs) {
-  if (!session.file) return refused("has no file yet", title_of(session), "save it first: the plan set is written beside it");
+  if (!session.file)
+    return refused("has no file yet", title_of(session), "save it first: the plan set is written beside it");
   const Site site = as_of(session.site(), session.phase);
   SheetOptions options;
   options.paper = site.units == UnitSystem::us ? Paper::tabloid : Paper::a3;

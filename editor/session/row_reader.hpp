@@ -40,7 +40,8 @@ struct FieldReader {
     if (*parsed >= field.least && *parsed <= field.most) return *parsed;
     const bool low = *parsed < field.least;
     refuse(field, fmt::format("{} is too {}", text_of(*parsed, quantity, units), low ? "little" : "much"),
-           fmt::format("give {} {}", low ? "at least" : "at most", text_of(low ? field.least : field.most, quantity, units)));
+           fmt::format("give {} {}", low ? "at least" : "at most",
+                       text_of(low ? field.least : field.most, quantity, units)));
     return std::nullopt;
   }
 
@@ -50,7 +51,8 @@ struct FieldReader {
   void operator()(const Field& field, int& value) const {
     if (!meant(field)) return;
     const auto typed = number(field, Quantity::count);
-    if (typed && *typed != static_cast<int>(*typed)) return refuse(field, "it is no whole number", "type a whole number");
+    if (typed && *typed != static_cast<int>(*typed))
+      return refuse(field, "it is no whole number", "type a whole number");
     if (typed) value = static_cast<int>(*typed);
   }
   void operator()(const Field& field, bool& value) const {
@@ -88,7 +90,8 @@ struct FieldReader {
     std::vector<ItemId> typed;
     std::istringstream words{std::string{text}};
     for (int one = 0; words >> one;) typed.push_back({one});
-    if (!words.eof()) return refuse(field, fmt::format("\"{}\" is no list of items", text), "type item numbers parted by blanks");
+    if (!words.eof())
+      return refuse(field, fmt::format("\"{}\" is no list of items", text), "type item numbers parted by blanks");
     list = std::move(typed);
   }
   void operator()(const Field& field, SitePath&) const {
@@ -105,7 +108,8 @@ struct FieldReader {
   template <Group Member>
   void operator()(const Field& field, Member& member) const {
     const std::string front = fmt::format("{}.", field.key);
-    if (key.starts_with(front)) visit_fields(member, FieldReader{key.substr(front.size()), text, units, found, problem});
+    if (key.starts_with(front))
+      visit_fields(member, FieldReader{key.substr(front.size()), text, units, found, problem});
   }
 };
 

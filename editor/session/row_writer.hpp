@@ -11,7 +11,9 @@ namespace yardwright::session {
 template <class Member>
 concept Enumeration = std::is_enum_v<Member>;
 template <class Member>
-concept Group = requires(Member& member) { visit_fields(member, [](const Field&, auto&) {}); };
+concept Group = requires(Member& member) {
+  visit_fields(member, [](const Field&, auto&) {});
+};
 
 /// What a field of this key may name in the catalogues; empty where it names nothing there.
 std::vector<Choice> catalog_choices(std::string_view key, const Catalogs& catalogs);
@@ -30,13 +32,19 @@ struct RowWriter {
     rows.push_back({prefix + key, group, label, std::string{field.means}, kind, std::move(text), {}});
     return rows.back();
   }
-  void operator()(const Field& field, double value) const { add(field, RowKind::number, text_for_typing(value, field.quantity, units)); }
+  void operator()(const Field& field, double value) const {
+    add(field, RowKind::number, text_for_typing(value, field.quantity, units));
+  }
   void operator()(const Field& field, int value) const { add(field, RowKind::number, fmt::format("{}", value)); }
   void operator()(const Field& field, bool value) const {
     add(field, RowKind::flag, value ? "yes" : "no").choices = {{"no", "no"}, {"yes", "yes"}};
   }
-  void operator()(const Field& field, Angle value) const { add(field, RowKind::number, text_for_typing(value.as_degrees(), Quantity::angle, units)); }
-  void operator()(const Field& field, Bearing value) const { add(field, RowKind::number, text_for_typing(value.as_degrees(), Quantity::bearing, units)); }
+  void operator()(const Field& field, Angle value) const {
+    add(field, RowKind::number, text_for_typing(value.as_degrees(), Quantity::angle, units));
+  }
+  void operator()(const Field& field, Bearing value) const {
+    add(field, RowKind::number, text_for_typing(value.as_degrees(), Quantity::bearing, units));
+  }
   void operator()(const Field& field, ItemId id) const { add(field, RowKind::item, fmt::format("{}", id.number)); }
   void operator()(const Field& field, SitePoint point) const {
     add(field, RowKind::number, text_for_typing(point.x, Quantity::length, units), "east");
@@ -53,7 +61,8 @@ struct RowWriter {
     add(field, RowKind::item_list, text);
   }
   void operator()(const Field& field, const SitePath& path) const {
-    add(field, RowKind::line, fmt::format("{} points, {}", path.size(), text_of(length(path), Quantity::length, units)));
+    add(field, RowKind::line,
+        fmt::format("{} points, {}", path.size(), text_of(length(path), Quantity::length, units)));
   }
   template <Enumeration Member>
   void operator()(const Field& field, Member value) const {
@@ -63,7 +72,8 @@ struct RowWriter {
   }
   template <Group Member>
   void operator()(const Field& field, const Member& member) const {
-    visit_fields(member, RowWriter{rows, units, catalogs, fmt::format("{}{}.", prefix, field.key), std::string{field.label}});
+    visit_fields(member,
+                 RowWriter{rows, units, catalogs, fmt::format("{}{}.", prefix, field.key), std::string{field.label}});
   }
 };
 

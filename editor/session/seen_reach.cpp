@@ -10,7 +10,9 @@ using reach::CheckedSpout;
 using reach::ReachRing;
 
 bool has(const std::vector<ItemId>& ids, ItemId id) { return std::ranges::find(ids, id) != ids.end(); }
-bool names(const std::vector<ItemId>& ids, const CheckedSpout& spout) { return has(ids, spout.spout) || has(ids, spout.receiver); }
+bool names(const std::vector<ItemId>& ids, const CheckedSpout& spout) {
+  return has(ids, spout.spout) || has(ids, spout.receiver);
+}
 
 double shortfall(const CheckedSpout& spout) { return spout.least_slope.as_degrees() - spout.line.slope().as_degrees(); }
 
@@ -20,8 +22,12 @@ const Finding* pointed(const Session& session, const Answers& answers) {
   return found == findings.end() ? nullptr : &*found;
 }
 
-bool is_of_size(const ReachRing& ring, const Bin& bin) { return ring.diameter_m == bin.diameter_m && ring.eave_height_m == bin.eave_height_m; }
-bool is_same(const ReachRing& a, const ReachRing& b) { return a.leg == b.leg && a.diameter_m == b.diameter_m && a.eave_height_m == b.eave_height_m; }
+bool is_of_size(const ReachRing& ring, const Bin& bin) {
+  return ring.diameter_m == bin.diameter_m && ring.eave_height_m == bin.eave_height_m;
+}
+bool is_same(const ReachRing& a, const ReachRing& b) {
+  return a.leg == b.leg && a.diameter_m == b.diameter_m && a.eave_height_m == b.eave_height_m;
+}
 
 /// Whose rings are shown: legs with all their sizes, and bins of which all legs' rings of that size are shown.
 struct Wanted {

@@ -25,7 +25,8 @@ Edits changed(const Site& site, const Selection& selection, Change change) {
 SitePoint middle_of(const Site& site, const Selection& selection) {
   std::vector<SitePoint> places;
   for (const ItemId id : selection) {
-    if (const Item* item = find(site, id); item != nullptr && as<Spout>(*item) == nullptr) places.push_back(place_of(item->thing));
+    if (const Item* item = find(site, id); item != nullptr && as<Spout>(*item) == nullptr)
+      places.push_back(place_of(item->thing));
   }
   if (places.empty()) return {};
   const Box box = box_of(places);

@@ -118,8 +118,10 @@ void select(Session& session, ItemId id, bool adding) {
   }
   if (!id) return;
   const auto found = std::ranges::find(session.selection, id);
-  if (found == session.selection.end()) session.selection.push_back(id);
-  else session.selection.erase(found);
+  if (found == session.selection.end())
+    session.selection.push_back(id);
+  else
+    session.selection.erase(found);
 }
 
 void select_nothing(Session& session) {

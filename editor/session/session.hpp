@@ -14,16 +14,16 @@ namespace yardwright::session {
 
 struct Session {
   History history;
-  Site saved;                               ///< as it is in the file
+  Site saved;  ///< as it is in the file
   std::optional<std::filesystem::path> file;
   Selection selection;
-  std::optional<int> lot_edge;              ///< the edge of the lot that is selected, by its first corner
+  std::optional<int> lot_edge;  ///< the edge of the lot that is selected, by its first corner
   Tool tool;
   Question question = Question::reach;
-  int phase = 0;                            ///< the questions are asked as of this phase
-  std::string notice;                       ///< the last thing to tell, one sentence
-  std::optional<Box> look_at;               ///< a place to bring into view, until the canvas has done so
-  std::string pointed_finding;              ///< id of the finding under the pointer or last shown
+  int phase = 0;                ///< the questions are asked as of this phase
+  std::string notice;           ///< the last thing to tell, one sentence
+  std::optional<Box> look_at;   ///< a place to bring into view, until the canvas has done so
+  std::string pointed_finding;  ///< id of the finding under the pointer or last shown
 
   const Site& site() const { return history.shown(); }
   bool is_changed() const { return !(history.settled() == saved); }

@@ -14,10 +14,10 @@ struct Snapped {
 };
 
 struct SnapOptions {
-  double radius_m = 1;       ///< how near is near
-  double grid_m = 0;         ///< 0: no grid
-  std::vector<ItemId> but;   ///< items that are being moved draw nothing
-  bool to_lot = true;        ///< its corners and edges draw
+  double radius_m = 1;      ///< how near is near
+  double grid_m = 0;        ///< 0: no grid
+  std::vector<ItemId> but;  ///< items that are being moved draw nothing
+  bool to_lot = true;       ///< its corners and edges draw
 };
 
 Snapped snapped(const Site& site, SitePoint point, const SnapOptions& options);

@@ -57,7 +57,11 @@ ToolStep added(const Tool& tool, const Site& site, Thing thing) {
 
 ToolStep placed(const Tool& tool, const Site& site, SitePoint at) {
   Thing thing = *tool.thing;
-  std::visit([&](auto& kind) { if constexpr (requires { kind.at; }) kind.at = at; }, thing);
+  std::visit(
+      [&](auto& kind) {
+        if constexpr (requires { kind.at; }) kind.at = at;
+      },
+      thing);
   ToolStep step = added(tool, site, std::move(thing));
   step.tool = {};
   return step;
@@ -79,7 +83,8 @@ ToolStep joined(const Tool& tool, const Site& site, ItemId on) {
     next.points = {place_of(item->thing)};
     return {next, {}, {}, ""};
   }
-  if (item == nullptr || !can_be_filled(item->thing)) return unused(tool, "A spout ends at a bin, a dryer or an overhead bin.");
+  if (item == nullptr || !can_be_filled(item->thing))
+    return unused(tool, "A spout ends at a bin, a dryer or an overhead bin.");
   Spout spout = std::get<Spout>(*tool.thing);
   spout.from = tool.from;
   spout.to = on;
@@ -89,8 +94,8 @@ ToolStep joined(const Tool& tool, const Site& site, ItemId on) {
 }
 
 bool can_be_a_stop(const Thing& thing) {
-  return std::holds_alternative<Gate>(thing) || std::holds_alternative<Scale>(thing) || std::holds_alternative<Receiving>(thing) ||
-         std::holds_alternative<OverheadHolding>(thing);
+  return std::holds_alternative<Gate>(thing) || std::holds_alternative<Scale>(thing) ||
+         std::holds_alternative<Receiving>(thing) || std::holds_alternative<OverheadHolding>(thing);
 }
 
 /// A route stops at what is clicked along it; a double-click is one stop.
@@ -176,13 +181,16 @@ std::string instruction(const Tool& tool) {
     case Doing::place: return fmt::format("Click where the {} stands.", kind_label(*tool.thing));
     case Doing::join: return tool.from ? "Click what the spout fills." : "Click the leg that the spout comes from.";
     case Doing::draw:
-      if (std::holds_alternative<Route>(*tool.thing)) return "Click along the route, and its stops: gate, scale, dump; Enter or a double-click ends it.";
+      if (std::holds_alternative<Route>(*tool.thing))
+        return "Click along the route, and its stops: gate, scale, dump; Enter or a double-click ends it.";
       return fmt::format("Click along the {}; Enter or a double-click ends it.", kind_label(*tool.thing));
     case Doing::lot: return "Click the lot's corners; Enter or a double-click closes it.";
-    case Doing::measure: return has_both(tool) ? "Enter keeps it on the plan; click to measure anew." : "Click two points.";
+    case Doing::measure:
+      return has_both(tool) ? "Enter keeps it on the plan; click to measure anew." : "Click two points.";
     case Doing::fit:
       if (has_both(tool)) return "Type on the right what you know of A and B; Enter is done.";
-      return tool.points.empty() ? "Click a point of the picture that you know." : "Click another one, far from the first.";
+      return tool.points.empty() ? "Click a point of the picture that you know."
+                                 : "Click another one, far from the first.";
   }
   return "";
 }

@@ -21,16 +21,16 @@ enum class Doing : std::uint8_t {
 
 struct Tool {
   Doing doing = Doing::select;
-  std::optional<Thing> thing;     ///< what is placed, drawn or joined
-  SitePath points;                ///< clicked so far
-  ItemId from;                    ///< where a joining began; the picture that is fitted
-  std::vector<ItemId> stops;      ///< clicked along a route: gates, the scale, the dump
+  std::optional<Thing> thing;  ///< what is placed, drawn or joined
+  SitePath points;             ///< clicked so far
+  ItemId from;                 ///< where a joining began; the picture that is fitted
+  std::vector<ItemId> stops;   ///< clicked along a route: gates, the scale, the dump
   bool operator==(const Tool&) const = default;
 };
 
 struct Click {
-  SitePoint at;   ///< snapped
-  ItemId on;      ///< the item under the pointer, if any
+  SitePoint at;  ///< snapped
+  ItemId on;     ///< the item under the pointer, if any
 };
 
 struct ToolStep {

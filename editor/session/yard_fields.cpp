@@ -21,7 +21,8 @@ FieldRow words_row(std::string key, std::string label, std::string means, std::s
 }
 
 std::vector<FieldRow> title_rows(const Site& site, const Catalogs& catalogs) {
-  std::vector<FieldRow> rows{words_row("title.name", "name", "of the yard, on the sheets and on the top row", site.name)};
+  std::vector<FieldRow> rows{
+      words_row("title.name", "name", "of the yard, on the sheets and on the top row", site.name)};
   for (FieldRow& row : rows_of(site.title, "title.", site, catalogs)) rows.push_back(std::move(row));
   return rows;
 }
@@ -29,14 +30,16 @@ std::vector<FieldRow> title_rows(const Site& site, const Catalogs& catalogs) {
 std::vector<FieldRow> phase_rows(const Site& site) {
   std::vector<FieldRow> rows;
   for (std::size_t i = 0; i < site.phases.size(); ++i) {
-    rows.push_back(words_row(fmt::format("phases.{}", i), i == 0 ? "today" : fmt::format("phase {}", i), "how this phase is called", site.phases[i]));
+    rows.push_back(words_row(fmt::format("phases.{}", i), i == 0 ? "today" : fmt::format("phase {}", i),
+                             "how this phase is called", site.phases[i]));
   }
   return rows;
 }
 
 /// A struct with one field typed, and the edit that puts it into the site.
 template <class Fields, class Put>
-tl::expected<Edit, Problem> typed_into(const Fields& fields, std::string_view key, std::string_view text, UnitSystem units, Put put) {
+tl::expected<Edit, Problem> typed_into(const Fields& fields, std::string_view key, std::string_view text,
+                                       UnitSystem units, Put put) {
   auto typed = with_typed(fields, key, text, units);
   if (!typed) return tl::unexpected{typed.error()};
   return Edit{put(std::move(*typed))};
@@ -45,7 +48,8 @@ tl::expected<Edit, Problem> typed_into(const Fields& fields, std::string_view ke
 tl::expected<Edit, Problem> with_phase(const Site& site, std::string_view key, std::string_view text) {
   std::size_t which = site.phases.size();
   std::from_chars(key.data(), key.data() + key.size(), which);
-  if (which >= site.phases.size()) return tl::unexpected{Problem{"there is no such phase", std::string{key}, "add it first"}};
+  if (which >= site.phases.size())
+    return tl::unexpected{Problem{"there is no such phase", std::string{key}, "add it first"}};
   if (text.empty()) return tl::unexpected{Problem{"a phase needs a name", "the phase", "type one"}};
   SetPhases set{site.phases};
   set.phases[which] = text;
@@ -68,9 +72,14 @@ tl::expected<Edit, Problem> with_yard_field(const Site& site, std::string_view k
   const std::size_t dot = std::min(key.find('.'), key.size());
   const std::string_view part = key.substr(0, dot), field = key.substr(std::min(dot + 1, key.size()));
   if (key == "title.name") return Edit{SetName{std::string{text}, site.title}};
-  if (part == "title") return typed_into(site.title, field, text, site.units, [&](TitleBlock title) { return SetName{site.name, std::move(title)}; });
-  if (part == "storm") return typed_into(site.storm, field, text, site.units, [](Storm storm) { return SetStorm{std::move(storm)}; });
-  if (part == "tie") return typed_into(site.tie, field, text, site.units, [&](EarthTie tie) { return SetGround{site.ground, tie}; });
+  if (part == "title")
+    return typed_into(site.title, field, text, site.units, [&](TitleBlock title) {
+      return SetName{site.name, std::move(title)};
+    });
+  if (part == "storm")
+    return typed_into(site.storm, field, text, site.units, [](Storm storm) { return SetStorm{std::move(storm)}; });
+  if (part == "tie")
+    return typed_into(site.tie, field, text, site.units, [&](EarthTie tie) { return SetGround{site.ground, tie}; });
   if (part == "phases") return with_phase(site, field, text);
   return tl::unexpected{Problem{"there is no such field", std::string{key}, "name a field of the yard"}};
 }

@@ -12,18 +12,27 @@ struct KeyPair {
   sf::Keyboard::Key key;
 };
 
-constexpr KeyPair keys[] = {
-    {ImGuiKey_Tab, sf::Keyboard::Tab},           {ImGuiKey_LeftArrow, sf::Keyboard::Left},
-    {ImGuiKey_RightArrow, sf::Keyboard::Right},  {ImGuiKey_UpArrow, sf::Keyboard::Up},
-    {ImGuiKey_DownArrow, sf::Keyboard::Down},    {ImGuiKey_PageUp, sf::Keyboard::PageUp},
-    {ImGuiKey_PageDown, sf::Keyboard::PageDown}, {ImGuiKey_Home, sf::Keyboard::Home},
-    {ImGuiKey_End, sf::Keyboard::End},           {ImGuiKey_Insert, sf::Keyboard::Insert},
-    {ImGuiKey_Delete, sf::Keyboard::Delete},     {ImGuiKey_Backspace, sf::Keyboard::Backspace},
-    {ImGuiKey_Space, sf::Keyboard::Space},       {ImGuiKey_Enter, sf::Keyboard::Enter},
-    {ImGuiKey_Escape, sf::Keyboard::Escape},     {ImGuiKey_A, sf::Keyboard::A},
-    {ImGuiKey_C, sf::Keyboard::C},               {ImGuiKey_V, sf::Keyboard::V},
-    {ImGuiKey_X, sf::Keyboard::X},               {ImGuiKey_Y, sf::Keyboard::Y},
-    {ImGuiKey_Z, sf::Keyboard::Z}};
+constexpr KeyPair keys[] = {{ImGuiKey_Tab, sf::Keyboard::Tab},
+                            {ImGuiKey_LeftArrow, sf::Keyboard::Left},
+                            {ImGuiKey_RightArrow, sf::Keyboard::Right},
+                            {ImGuiKey_UpArrow, sf::Keyboard::Up},
+                            {ImGuiKey_DownArrow, sf::Keyboard::Down},
+                            {ImGuiKey_PageUp, sf::Keyboard::PageUp},
+                            {ImGuiKey_PageDown, sf::Keyboard::PageDown},
+                            {ImGuiKey_Home, sf::Keyboard::Home},
+                            {ImGuiKey_End, sf::Keyboard::End},
+                            {ImGuiKey_Insert, sf::Keyboard::Insert},
+                            {ImGuiKey_Delete, sf::Keyboard::Delete},
+                            {ImGuiKey_Backspace, sf::Keyboard::Backspace},
+                            {ImGuiKey_Space, sf::Keyboard::Space},
+                            {ImGuiKey_Enter, sf::Keyboard::Enter},
+                            {ImGuiKey_Escape, sf::Keyboard::Escape},
+                            {ImGuiKey_A, sf::Keyboard::A},
+                            {ImGuiKey_C, sf::Keyboard::C},
+                            {ImGuiKey_V, sf::Keyboard::V},
+                            {ImGuiKey_X, sf::Keyboard::X},
+                            {ImGuiKey_Y, sf::Keyboard::Y},
+                            {ImGuiKey_Z, sf::Keyboard::Z}};
 
 const char* clipboard_text(void* kept) {
   std::string& text = *static_cast<std::string*>(kept);
@@ -76,7 +85,9 @@ void InputBridge::attach() {
 bool InputBridge::take(const sf::Event& event) {
   ImGuiIO& io = ImGui::GetIO();
   switch (event.type) {
-    case sf::Event::MouseMoved: io.MousePos = {static_cast<float>(event.mouseMove.x), static_cast<float>(event.mouseMove.y)}; break;
+    case sf::Event::MouseMoved:
+      io.MousePos = {static_cast<float>(event.mouseMove.x), static_cast<float>(event.mouseMove.y)};
+      break;
     case sf::Event::MouseButtonPressed:
     case sf::Event::MouseButtonReleased:
       io.MousePos = {static_cast<float>(event.mouseButton.x), static_cast<float>(event.mouseButton.y)};
@@ -84,7 +95,8 @@ bool InputBridge::take(const sf::Event& event) {
       is_down_[static_cast<std::size_t>(event.mouseButton.button)] = event.type == sf::Event::MouseButtonPressed;
       break;
     case sf::Event::MouseWheelScrolled:
-      (event.mouseWheelScroll.wheel == sf::Mouse::VerticalWheel ? io.MouseWheel : io.MouseWheelH) += event.mouseWheelScroll.delta;
+      (event.mouseWheelScroll.wheel == sf::Mouse::VerticalWheel ? io.MouseWheel : io.MouseWheelH) +=
+          event.mouseWheelScroll.delta;
       break;
     case sf::Event::KeyPressed: take_key(event.key, true); break;
     case sf::Event::KeyReleased: take_key(event.key, false); break;
@@ -97,7 +109,8 @@ bool InputBridge::take(const sf::Event& event) {
       break;
     default: break;
   }
-  return (event.type == sf::Event::KeyPressed && !is_letter_of_text(event.key)) || event.type == sf::Event::MouseButtonPressed;
+  return (event.type == sf::Event::KeyPressed && !is_letter_of_text(event.key)) ||
+         event.type == sf::Event::MouseButtonPressed;
 }
 
 void InputBridge::begin_frame(const sf::Window& window, float seconds) {

@@ -35,8 +35,10 @@ void nudge(const panels::Workspace& work, const canvas::Canvas& canvas) {
 
 void escape(session::Session& session, canvas::Canvas& canvas) {
   if (canvas.pointer.dragging != canvas::Dragging::nothing) return drop_drag(canvas.pointer, session);
-  if (session.tool.doing != session::Doing::select) session.tool = cancelled(session.tool);
-  else select_nothing(session);
+  if (session.tool.doing != session::Doing::select)
+    session.tool = cancelled(session.tool);
+  else
+    select_nothing(session);
   session.notice.clear();
 }
 

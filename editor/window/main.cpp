@@ -1,6 +1,6 @@
 // yardwright-editor [FILE]: the window. With --screenshot it draws a few frames, writes the picture and ends.
-#include <imgui.h>
 #include <backends/imgui_impl_opengl3.h>
+#include <imgui.h>
 
 #include <CLI/CLI.hpp>
 #include <SFML/Graphics/Image.hpp>
@@ -37,7 +37,8 @@ sf::VideoMode mode_of(const Arguments& arguments) {
   std::sscanf(arguments.size.c_str(), "%ux%u", &width, &height);
   if (!arguments.screenshot.empty()) return {width, height};
   const sf::VideoMode desktop = sf::VideoMode::getDesktopMode();
-  return {std::min(std::max(width, desktop.width * 9 / 10), desktop.width), std::min(std::max(height, desktop.height * 9 / 10), desktop.height)};
+  return {std::min(std::max(width, desktop.width * 9 / 10), desktop.width),
+          std::min(std::max(height, desktop.height * 9 / 10), desktop.height)};
 }
 
 void render(sf::Window& window) {
@@ -84,11 +85,14 @@ class Loop {
   }
 
  private:
-  bool is_typing_due() const { return ImGui::GetIO().WantTextInput && clock_.getElapsedTime().asSeconds() > typing_frame_s; }
+  bool is_typing_due() const {
+    return ImGui::GetIO().WantTextInput && clock_.getElapsedTime().asSeconds() > typing_frame_s;
+  }
 
   /// An autosave that fails must not stop the work; the next one tries again.
   void keep_unsaved() {
-    if (since_autosave_.getElapsedTime().asSeconds() < autosave_every_s || kept_ == app_.session().history.revision()) return;
+    if (since_autosave_.getElapsedTime().asSeconds() < autosave_every_s || kept_ == app_.session().history.revision())
+      return;
     since_autosave_.restart();
     kept_ = app_.session().history.revision();
     std::ignore = session::autosave(app_.session(), session::state_folder());
@@ -143,12 +147,16 @@ bool has_display() {
 
 int run(const Arguments& arguments) {
   if (!has_display()) {
-    std::fputs("yardwright-editor: there is no display to open a window on; set DISPLAY, or use yardwright check and yardwright sheet\n", stderr);
+    std::fputs(
+        "yardwright-editor: there is no display to open a window on; set DISPLAY, or use yardwright check and "
+        "yardwright sheet\n",
+        stderr);
     return 2;
   }
   auto first = first_session(arguments);
   if (!first) {
-    for (const Problem& problem : first.error()) std::fprintf(stderr, "yardwright-editor: %s\n", sentence(problem).c_str());
+    for (const Problem& problem : first.error())
+      std::fprintf(stderr, "yardwright-editor: %s\n", sentence(problem).c_str());
     return 2;
   }
   choose_question(*first, arguments.question);

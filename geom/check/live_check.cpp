@@ -63,8 +63,10 @@ void LiveCheck::ask_one(Question question, const Site& site) {
   switch (question) {
     case Question::reach: return publish(question, &Answers::reach, reach::ask(site, surface, in_force_));
     case Question::turn:
-      return publish(question, &Answers::turn, turn::ask(site, surface, in_force_, {MendSearch{false}, before.turn.get()}));
-    case Question::drain: return publish(question, &Answers::drain, drain::ask(site, surface, in_force_, MendSearch{false}));
+      return publish(question, &Answers::turn,
+                     turn::ask(site, surface, in_force_, {MendSearch{false}, before.turn.get()}));
+    case Question::drain:
+      return publish(question, &Answers::drain, drain::ask(site, surface, in_force_, MendSearch{false}));
     case Question::clear: return publish(question, &Answers::clear, clear::ask(site, surface, in_force_));
     case Question::pace: return publish(question, &Answers::pace, pace::ask(site, surface, in_force_));
     case Question::grow: return;
@@ -79,15 +81,18 @@ void LiveCheck::ask(const Site& site) {
   shape_ground(site);
   const Answers now = answers();
   std::vector<Question> due;
-  std::ranges::copy_if(asked_in_order, std::back_inserter(due), [&](Question question) { return now.is_stale(question); });
+  std::ranges::copy_if(asked_in_order, std::back_inserter(due),
+                       [&](Question question) { return now.is_stale(question); });
   tbb::parallel_for_each(due, [&](Question question) { ask_one(question, site); });
 }
 
 void LiveCheck::seek_mends(std::stop_token stop) {
   const Answers now = answers();
   const MendSearch search{true, std::move(stop)};
-  if (!now.drain->mends_sought) publish(Question::drain, &Answers::drain, drain::ask(asked_, now.surface, in_force_, search));
-  if (!now.turn->mends_sought) publish(Question::turn, &Answers::turn, turn::ask(asked_, now.surface, in_force_, {search, now.turn.get()}));
+  if (!now.drain->mends_sought)
+    publish(Question::drain, &Answers::drain, drain::ask(asked_, now.surface, in_force_, search));
+  if (!now.turn->mends_sought)
+    publish(Question::turn, &Answers::turn, turn::ask(asked_, now.surface, in_force_, {search, now.turn.get()}));
 }
 
 }  // namespace yardwright

@@ -32,8 +32,8 @@ class LiveCheck {
   template <class Part>
   void publish(Question question, std::shared_ptr<const Part> Answers::*part, Part answer);
 
-  Catalogs catalogs_;          ///< as shipped
-  Catalogs in_force_;          ///< with the rule values of the site last asked of
+  Catalogs catalogs_;  ///< as shipped
+  Catalogs in_force_;  ///< with the rule values of the site last asked of
   Site asked_;
   std::optional<Site> surface_read_;
   std::array<std::optional<Site>, every_question.size()> read_;

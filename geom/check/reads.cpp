@@ -18,7 +18,8 @@ bool is_paper(const Thing& thing) { return is_one_of<Picture, Dimension>(thing);
 
 bool reads_kind(Question question, const Thing& thing) {
   switch (question) {
-    case Question::reach: return !is_paper(thing) && !is_one_of<Drive, Route, Gate, Scale, Well, OverheadLine, Culvert, Cover, Tank>(thing);
+    case Question::reach:
+      return !is_paper(thing) && !is_one_of<Drive, Route, Gate, Scale, Well, OverheadLine, Culvert, Cover, Tank>(thing);
     case Question::drain: return !is_paper(thing) && !is_one_of<Route, Gate, Spout, OverheadLine>(thing);
     case Question::pace: return is_one_of<Bin, Leg, Dryer, OverheadHolding, Receiving, Conveyor, Spout>(thing);
     case Question::turn:

@@ -86,17 +86,20 @@ void add_lines(Answer& answer, const Yard& yard) {
       if (line.path.size() < 2) return;
       const SitePoint under = nearest_on_path(line.path, one.at).point;
       const double conductor_m = line.lowest_conductor_m + yard.surface.level_m(under) - yard.surface.level_m(one.at);
-      answer.rings.push_back({bin_item.id, item.id, portable_distance_m(*port_height_m(one, yard.rules), conductor_m, yard.rules)});
+      answer.rings.push_back(
+          {bin_item.id, item.id, portable_distance_m(*port_height_m(one, yard.rules), conductor_m, yard.rules)});
     });
   });
 }
 
 void add_unanswered(Answer& answer, const Yard& yard) {
   const auto say = [&](std::string rule, std::vector<ItemId> items, std::string title, std::string why) {
-    answer.findings.push_back(not_checked(Question::clear, std::move(rule), std::move(items), std::move(title), std::move(why)));
+    answer.findings.push_back(
+        not_checked(Question::clear, std::move(rule), std::move(items), std::move(title), std::move(why)));
   };
   if (yard.lot.outer.size() < 3 && !yard.solids.empty()) {
-    say("clear.lot-neighbour", {}, "Setbacks from the lot's edges", "the lot is not drawn: draw its corners and name its edges");
+    say("clear.lot-neighbour", {}, "Setbacks from the lot's edges",
+        "the lot is not drawn: draw its corners and name its edges");
   }
   for (const Solid& solid : yard.solids) {
     if (solid.part != part::ammonia_tank) continue;

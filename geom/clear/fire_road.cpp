@@ -15,13 +15,16 @@ std::optional<Finding> fire_road_finding(const Site& site, const RuleBook& rules
   if (widest == nullptr) return std::nullopt;
   const Rule& rule = rules.at("clear.fire-road");
   Finding finding = judged(Question::clear, rule, Bound::at_least, width_m, {widest->id}, Verdict::caution);
-  finding.title = finding.verdict == Verdict::pass ? "A fire engine finds a drive wide enough" : "No drive is wide enough for a fire engine";
-  finding.note = finding.verdict == Verdict::pass ? "" : "advice: many states exempt farm buildings; ask the fire marshal";
+  finding.title = finding.verdict == Verdict::pass ? "A fire engine finds a drive wide enough"
+                                                   : "No drive is wide enough for a fire engine";
+  finding.note =
+      finding.verdict == Verdict::pass ? "" : "advice: many states exempt farm buildings; ask the fire marshal";
   finding.place = {place_of(widest->thing)};
   if (finding.verdict == Verdict::pass) return finding;
   Item wider = *widest;
   std::get<Drive>(wider.thing).width_m = rule.value;
-  finding.mends.push_back({"widen " + title_of(*widest), Quantity::length, rule.value - width_m, rule.value, {PutItem{wider}}});
+  finding.mends.push_back(
+      {"widen " + title_of(*widest), Quantity::length, rule.value - width_m, rule.value, {PutItem{wider}}});
   return finding;
 }
 

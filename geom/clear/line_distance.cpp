@@ -11,9 +11,10 @@ struct VoltageRow {
   double to_volts;
   std::string_view rule;
 };
-constexpr std::array table_a{VoltageRow{50e3, "clear.equipment-to-50kv"},   VoltageRow{200e3, "clear.equipment-to-200kv"},
-                             VoltageRow{350e3, "clear.equipment-to-350kv"}, VoltageRow{500e3, "clear.equipment-to-500kv"},
-                             VoltageRow{750e3, "clear.equipment-to-750kv"}, VoltageRow{1e6, "clear.equipment-to-1000kv"}};
+constexpr std::array table_a{
+    VoltageRow{50e3, "clear.equipment-to-50kv"},   VoltageRow{200e3, "clear.equipment-to-200kv"},
+    VoltageRow{350e3, "clear.equipment-to-350kv"}, VoltageRow{500e3, "clear.equipment-to-500kv"},
+    VoltageRow{750e3, "clear.equipment-to-750kv"}, VoltageRow{1e6, "clear.equipment-to-1000kv"}};
 
 bool clears(double port_m, double conductor_m, const RuleBook& rules) {
   return conductor_m >= port_m + rules.at("clear.line-probe").value - 1e-9;

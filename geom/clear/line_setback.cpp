@@ -55,20 +55,28 @@ std::optional<Gap> portable_demand(const Solid& solid, const Seen& seen, const Y
   if (solid.part != part::bin && solid.part != part::overhead_bin) return std::nullopt;
   const double port_m = *port_height_m(solid.item->thing, yard.rules);
   const Verdict worse = is_filled_by_spout(*solid.item, yard.site) ? Verdict::caution : Verdict::fail;
-  return gap_to(solid, seen, yard.rules.at("clear.line-portable"), portable_distance_m(port_m, seen.conductor_m, yard.rules), worse);
+  return gap_to(solid, seen, yard.rules.at("clear.line-portable"),
+                portable_distance_m(port_m, seen.conductor_m, yard.rules), worse);
 }
 
 std::optional<Gap> permanent_demand(const Solid& solid, const Seen& seen, const Yard& yard) {
   const auto top_m = port_height_m(solid.item->thing, yard.rules);
   if (!top_m) return std::nullopt;
-  return gap_to(solid, seen, yard.rules.at("clear.line-permanent"), permanent_distance_m(*top_m, seen.conductor_m, yard.rules), Verdict::fail);
+  return gap_to(solid, seen, yard.rules.at("clear.line-permanent"),
+                permanent_distance_m(*top_m, seen.conductor_m, yard.rules), Verdict::fail);
 }
 
 std::optional<double> roof_height_m(const Thing& thing) {
   return std::visit(
       [](const auto& kind) -> std::optional<double> {
-        if constexpr (requires { kind.height_m; kind.width_m; kind.facing; }) return kind.height_m;
-        else return std::nullopt;
+        if constexpr (requires {
+                        kind.height_m;
+                        kind.width_m;
+                        kind.facing;
+                      })
+          return kind.height_m;
+        else
+          return std::nullopt;
       },
       thing);
 }
@@ -108,7 +116,8 @@ std::optional<double> port_height_m(const Thing& thing, const RuleBook& rules) {
   if (const Bin* one = std::get_if<Bin>(&thing)) return bin_port_m(*one);
   if (const OverheadHolding* one = std::get_if<OverheadHolding>(&thing)) return overhead_port_m(*one);
   if (const Leg* one = std::get_if<Leg>(&thing)) return one->discharge_height_m + rules.at("clear.leg-head").value;
-  if (const Conveyor* one = std::get_if<Conveyor>(&thing)) return std::max({0.0, one->start_height_m, one->end_height_m});
+  if (const Conveyor* one = std::get_if<Conveyor>(&thing))
+    return std::max({0.0, one->start_height_m, one->end_height_m});
   return std::nullopt;
 }
 
@@ -116,11 +125,13 @@ std::vector<Check> line_checks(const Yard& yard) {
   constexpr Parts any_bin = part::bin | part::overhead_bin;
   constexpr Parts roofed = part::farm_building | part::control_room | part::dwelling | part::dryer | part::receiving;
   const std::string flat = yard.surface.known() ? "" : "; the ground is taken as level";
-  return {line_check(any_bin, portable_demand, "Overhead lines leave room for a portable auger", "is filled too near to",
-                     "the sloped envelope of the loading side, taken on every side: ask the utility" + flat),
-          line_check(any_bin | part::leg | part::conveyor, permanent_demand, "Overhead lines stand off from ports, legs and conveyors", "stands too near to",
-                     "the sloped part of a permanent machine's envelope is the utility's to tell: ask it" + flat),
-          line_check(roofed, roof_demand, "Overhead lines pass high over roofs", "stands under", "ask the utility" + flat)};
+  return {
+      line_check(any_bin, portable_demand, "Overhead lines leave room for a portable auger", "is filled too near to",
+                 "the sloped envelope of the loading side, taken on every side: ask the utility" + flat),
+      line_check(any_bin | part::leg | part::conveyor, permanent_demand,
+                 "Overhead lines stand off from ports, legs and conveyors", "stands too near to",
+                 "the sloped part of a permanent machine's envelope is the utility's to tell: ask it" + flat),
+      line_check(roofed, roof_demand, "Overhead lines pass high over roofs", "stands under", "ask the utility" + flat)};
 }
 
 }  // namespace yardwright::clear

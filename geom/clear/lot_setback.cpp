@@ -6,7 +6,9 @@ namespace yardwright::clear {
 
 namespace {
 
-SitePath edge_path(const Polygon& lot, std::size_t edge) { return {lot.outer[edge], lot.outer[(edge + 1) % lot.outer.size()]}; }
+SitePath edge_path(const Polygon& lot, std::size_t edge) {
+  return {lot.outer[edge], lot.outer[(edge + 1) % lot.outer.size()]};
+}
 
 /// Even-odd rule; asked for every corner of every thing, so it converts nothing.
 bool inside(const Polygon& lot, SitePoint point) {
@@ -38,14 +40,17 @@ NearestPair reach_over(const Solid& solid, const Polygon& lot, const SitePath& e
     const double out_m = (is_inside ? -near.distance_m : near.distance_m) + radius_m;
     if (-out_m < worst.distance_m) worst = {point, near.point, -out_m};
   };
-  if (const Disc* disc = std::get_if<Disc>(&solid.outline)) look_at(disc->centre, disc->radius_m);
-  else for (const SitePoint& corner : std::get<Polygon>(solid.outline).outer) look_at(corner, 0);
+  if (const Disc* disc = std::get_if<Disc>(&solid.outline))
+    look_at(disc->centre, disc->radius_m);
+  else
+    for (const SitePoint& corner : std::get<Polygon>(solid.outline).outer) look_at(corner, 0);
   return worst;
 }
 
 bool box_is_inside(const Solid& solid, const Polygon& lot) {
   const Box& box = solid.box;
-  for (const SitePoint corner : {box.low, SitePoint{box.high.x, box.low.y}, box.high, SitePoint{box.low.x, box.high.y}}) {
+  for (const SitePoint corner :
+       {box.low, SitePoint{box.high.x, box.low.y}, box.high, SitePoint{box.low.x, box.high.y}}) {
     if (!inside(lot, corner)) return false;
   }
   return true;
@@ -99,9 +104,10 @@ std::optional<NearestPair> to_lot_edge(const Solid& solid, const Yard& yard, Lot
 }
 
 std::vector<Check> lot_checks() {
-  return {edge_check(LotEdge::road, "Setback from the road is kept", "stands too near to the road"),
-          edge_check(LotEdge::neighbour, "Setback from the neighbours is kept", "stands too near to the neighbour's line"),
-          edge_check(LotEdge::own_field, "Everything stands inside the lot", "reaches over the edge of the lot")};
+  return {
+      edge_check(LotEdge::road, "Setback from the road is kept", "stands too near to the road"),
+      edge_check(LotEdge::neighbour, "Setback from the neighbours is kept", "stands too near to the neighbour's line"),
+      edge_check(LotEdge::own_field, "Everything stands inside the lot", "reaches over the edge of the lot")};
 }
 
 }  // namespace yardwright::clear

@@ -9,8 +9,8 @@ namespace yardwright::clear {
 namespace {
 
 constexpr double farthest_move_m = 150.0;
-constexpr double lowest_eave_m = 2.0;  // a bin lower than this is no mend
-constexpr double step_ratio = 1.3;     // between moves that are tried in a direction that is not straight away
+constexpr double lowest_eave_m = 2.0;    // a bin lower than this is no mend
+constexpr double step_ratio = 1.3;       // between moves that are tried in a direction that is not straight away
 constexpr double close_enough_m = 1e-3;  // to the least move in such a direction
 
 /// The yard with one thing changed, and whether that thing then keeps the rule and stands on nothing else.
@@ -100,7 +100,8 @@ void add_moves(std::vector<Mend>& mends, const Gap& gap, const Check& check, con
     const Item* item;
     SiteVector away;
   };
-  std::vector<Mover> movers{{find(yard.site, gap.of), gap.pair.a - gap.pair.b}, {find(yard.site, gap.to), gap.pair.b - gap.pair.a}};
+  std::vector<Mover> movers{{find(yard.site, gap.of), gap.pair.a - gap.pair.b},
+                            {find(yard.site, gap.to), gap.pair.b - gap.pair.a}};
   std::erase_if(movers, [](const Mover& one) { return one.item == nullptr || !solid_of(*one.item); });
   std::ranges::stable_sort(movers, std::greater{}, [](const Mover& one) { return one.item->phase; });
   for (const Mover& one : movers) {
@@ -126,11 +127,16 @@ void add_lower_eave(std::vector<Mend>& mends, const Item& item, const Check& che
   }
   Item lower = item;
   lower.thing = at_eave(passes_m);
-  mends.push_back({"lower the eave of " + title_of(item), Quantity::length, passes_m - bin->eave_height_m, passes_m, {PutItem{lower}}});
+  mends.push_back({"lower the eave of " + title_of(item),
+                   Quantity::length,
+                   passes_m - bin->eave_height_m,
+                   passes_m,
+                   {PutItem{lower}}});
 }
 
 /// The least turn of a bin's fan or unload tube, in whole steps, that finds room.
-void add_turn(std::vector<Mend>& mends, const Item& item, Bearing Bin::*side, std::string_view what, const Check& check, const Yard& yard) {
+void add_turn(std::vector<Mend>& mends, const Item& item, Bearing Bin::*side, std::string_view what, const Check& check,
+              const Yard& yard) {
   const Bin* bin = as<Bin>(item);
   if (bin == nullptr) return;
   Trial trial{item, check, yard};
@@ -141,8 +147,11 @@ void add_turn(std::vector<Mend>& mends, const Item& item, Bearing Bin::*side, st
       if (!trial.passes(other)) continue;
       Item changed = item;
       changed.thing = other;
-      mends.push_back({"turn the " + std::string{what} + " of " + title_of(item), Quantity::bearing, static_cast<double>(way),
-                       (other.*side).as_degrees(), {PutItem{changed}}});
+      mends.push_back({"turn the " + std::string{what} + " of " + title_of(item),
+                       Quantity::bearing,
+                       static_cast<double>(way),
+                       (other.*side).as_degrees(),
+                       {PutItem{changed}}});
       return;
     }
   }
@@ -156,7 +165,11 @@ void add_wider_pit(std::vector<Mend>& mends, const Item& item, const Gap& gap) {
   wider.boot.length_m = length_m;
   Item changed = item;
   changed.thing = wider;
-  mends.push_back({"lengthen the boot pit of " + title_of(item), Quantity::length, length_m - one->boot.length_m, length_m, {PutItem{changed}}});
+  mends.push_back({"lengthen the boot pit of " + title_of(item),
+                   Quantity::length,
+                   length_m - one->boot.length_m,
+                   length_m,
+                   {PutItem{changed}}});
 }
 
 }  // namespace

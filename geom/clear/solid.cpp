@@ -13,7 +13,8 @@ std::optional<Parts> part_of(const Item& item) {
     if (building->use == BuildingUse::dwelling) return part::dwelling;
     return building->use == BuildingUse::control_room ? part::control_room : part::farm_building;
   }
-  if (const Tank* tank = as<Tank>(item)) return tank->contents == TankContents::lp_gas ? part::lp_tank : part::ammonia_tank;
+  if (const Tank* tank = as<Tank>(item))
+    return tank->contents == TankContents::lp_gas ? part::lp_tank : part::ammonia_tank;
   if (as<Bin>(item) != nullptr) return part::bin;
   if (as<Leg>(item) != nullptr) return part::leg;
   if (as<Dryer>(item) != nullptr) return part::dryer;
@@ -57,7 +58,8 @@ void add_corner(std::vector<SiteVector>& axes, const Outline& round, const Outli
   const Disc* disc = std::get_if<Disc>(&round);
   const Polygon* polygon = std::get_if<Polygon>(&other);
   if (disc == nullptr || polygon == nullptr || polygon->outer.empty()) return;
-  const SitePoint corner = *std::ranges::min_element(polygon->outer, {}, [&](SitePoint p) { return distance(p, disc->centre); });
+  const SitePoint corner =
+      *std::ranges::min_element(polygon->outer, {}, [&](SitePoint p) { return distance(p, disc->centre); });
   axes.push_back(unit(corner - disc->centre));
 }
 
@@ -68,7 +70,8 @@ std::vector<SiteVector> axes_of(const Outline& a, const Outline& b) {
   add_corner(axes, a, b);
   add_corner(axes, b, a);
   const Disc *one = std::get_if<Disc>(&a), *other = std::get_if<Disc>(&b);
-  if (one != nullptr && other != nullptr) axes.push_back(one->centre == other->centre ? SiteVector{1, 0} : unit(other->centre - one->centre));
+  if (one != nullptr && other != nullptr)
+    axes.push_back(one->centre == other->centre ? SiteVector{1, 0} : unit(other->centre - one->centre));
   return axes;
 }
 

@@ -14,8 +14,9 @@ namespace yardwright::clear {
 /// What a thing is to the rules; a set of them is their sum.
 using Parts = unsigned;
 namespace part {
-inline constexpr Parts bin = 1, leg = 2, dryer = 4, overhead_bin = 8, receiving = 16, truck_scale = 32, farm_building = 64,
-                       control_room = 128, dwelling = 256, lp_tank = 512, ammonia_tank = 1024, well = 2048, conveyor = 4096;
+inline constexpr Parts bin = 1, leg = 2, dryer = 4, overhead_bin = 8, receiving = 16, truck_scale = 32,
+                       farm_building = 64, control_room = 128, dwelling = 256, lp_tank = 512, ammonia_tank = 1024,
+                       well = 2048, conveyor = 4096;
 }
 
 struct Solid {

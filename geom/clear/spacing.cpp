@@ -20,15 +20,16 @@ struct Row {
 };
 
 constexpr Row rows[] = {
-    {"clear.bin-bin", part::bin, part::bin, Verdict::caution, "Bins stand apart", "room to build, to seal and to reach the anchor bolts"},
-    {"clear.dryer-building", part::dryer, any_building | part::bin, Verdict::fail, "The dryer stands off from buildings and bins",
-     "a dryer burns: keep fuel, weeds and walls away from it"},
+    {"clear.bin-bin", part::bin, part::bin, Verdict::caution, "Bins stand apart",
+     "room to build, to seal and to reach the anchor bolts"},
+    {"clear.dryer-building", part::dryer, any_building | part::bin, Verdict::fail,
+     "The dryer stands off from buildings and bins", "a dryer burns: keep fuel, weeds and walls away from it"},
     {"clear.dwelling-bin", part::dwelling, any_bin, Verdict::caution, "Bins stand off from dwellings",
      "a local matter: ask the county, and set its figure"},
     {"clear.dwelling-dryer", part::dwelling, part::dryer, Verdict::caution, "The dryer stands off from dwellings",
      "noise follows the fan and what shields it, not the distance alone"},
-    {"clear.well-building", part::well, any_building | any_bin | part::dryer | part::leg, Verdict::fail, "Wells stand off from foundations",
-     "a local matter: ask the county, and set its figure"},
+    {"clear.well-building", part::well, any_building | any_bin | part::dryer | part::leg, Verdict::fail,
+     "Wells stand off from foundations", "a local matter: ask the county, and set its figure"},
     {"clear.well-ammonia", part::well, part::ammonia_tank, Verdict::fail, "Ammonia stands off from wells", ""},
 };
 
@@ -40,7 +41,8 @@ std::optional<Gap> either_way(const Solid& one, const Solid& two, Parts subject,
   return std::nullopt;
 }
 
-std::optional<Gap> gap_of(const Solid& a, const Solid& b, const Rule& rule, double required_m, Verdict worse, double below_m) {
+std::optional<Gap> gap_of(const Solid& a, const Solid& b, const Rule& rule, double required_m, Verdict worse,
+                          double below_m) {
   if (distance_m(a.box, b.box) - required_m >= std::max(below_m, 0.0)) return std::nullopt;
   const NearestPair pair = separation(a.outline, b.outline);
   return Gap{&rule, pair.distance_m, required_m, a.item->id, b.item->id, pair, worse};
@@ -75,7 +77,8 @@ const Tank& tank_of(const Solid& solid) { return *as<Tank>(*solid.item); }
 bool is_lone(const Solid& tank, const Yard& yard) {
   const double apart_m = yard.rules.at("clear.lp-single-apart").value;
   return std::ranges::none_of(yard.solids, [&](const Solid& other) {
-    return other.part == part::lp_tank && other.item->id != tank.item->id && distance_m(tank.box, other.box) < apart_m &&
+    return other.part == part::lp_tank && other.item->id != tank.item->id &&
+           distance_m(tank.box, other.box) < apart_m &&
            separation(tank.outline, other.outline).distance_m < apart_m - hair_m;
   });
 }
@@ -98,12 +101,14 @@ Check tank_check(RuleOfTank rule_of, Verdict worse, std::string_view passes, std
   const auto of_tank = [rule_of, worse](const Solid& tank, const Yard& yard, double below_m) -> std::optional<Gap> {
     const Rule* rule = rule_of(tank, yard);
     if (rule == nullptr) return std::nullopt;
-    return tightest_of(tank, yard, below_m, [&](const Solid&, const Solid& other, const Yard&, double below) -> std::optional<Gap> {
-      if ((other.part & lp_neighbours) == 0) return std::nullopt;
-      return gap_of(tank, other, *rule, rule->value, worse, below);
-    });
+    return tightest_of(tank, yard, below_m,
+                       [&](const Solid&, const Solid& other, const Yard&, double below) -> std::optional<Gap> {
+                         if ((other.part & lp_neighbours) == 0) return std::nullopt;
+                         return gap_of(tank, other, *rule, rule->value, worse, below);
+                       });
   };
-  const auto of_neighbour = [rule_of, worse](const Solid& other, const Solid& tank, const Yard& yard, double below_m) -> std::optional<Gap> {
+  const auto of_neighbour = [rule_of, worse](const Solid& other, const Solid& tank, const Yard& yard,
+                                             double below_m) -> std::optional<Gap> {
     if (tank.part != part::lp_tank || (other.part & lp_neighbours) == 0) return std::nullopt;
     const Rule* rule = rule_of(tank, yard);
     if (rule == nullptr) return std::nullopt;
@@ -111,7 +116,8 @@ Check tank_check(RuleOfTank rule_of, Verdict worse, std::string_view passes, std
   };
   Check check = check_of(of_neighbour, passes, note);
   check.tightest = [of_tank, of_neighbour](const Solid& solid, const Yard& yard, double below_m) {
-    return solid.part == part::lp_tank ? of_tank(solid, yard, below_m) : tightest_of(solid, yard, below_m, of_neighbour);
+    return solid.part == part::lp_tank ? of_tank(solid, yard, below_m)
+                                       : tightest_of(solid, yard, below_m, of_neighbour);
   };
   check.starts_from = part::lp_tank;
   return check;
@@ -119,7 +125,8 @@ Check tank_check(RuleOfTank rule_of, Verdict worse, std::string_view passes, std
 
 Check lp_check() {
   return tank_check([](const Solid& tank, const Yard& yard) { return &lp_rule(tank, yard); }, Verdict::fail,
-                    "LP tanks stand off from buildings and bins", "measured for each container by its own water capacity");
+                    "LP tanks stand off from buildings and bins",
+                    "measured for each container by its own water capacity");
 }
 
 Check lp_aggregate_check() {
@@ -127,7 +134,8 @@ Check lp_aggregate_check() {
     const Rule& rule = lp_building_rule(aggregate_capacity_m3(tank, yard), tank_of(tank).underground, yard.rules);
     return rule.value > lp_rule(tank, yard).value ? &rule : nullptr;
   };
-  Check check = tank_check(rule_of, Verdict::caution, "", "with the tanks that stand together added up, as some insurers do: ask yours");
+  Check check = tank_check(rule_of, Verdict::caution, "",
+                           "with the tanks that stand together added up, as some insurers do: ask yours");
   check.says_pass = false;
   return check;
 }
@@ -159,16 +167,21 @@ double capacity_together_m3(const Solid& tank, const Yard& yard, Counts counts) 
     if (other.part != part::lp_tank || !counts(tank_of(other))) continue;
     const bool itself = other.item->id == tank.item->id;
     if (distance_m(tank.box, other.box) >= together_m) continue;
-    if (itself || separation(tank.outline, other.outline).distance_m < together_m) sum_m3 += tank_of(other).water_capacity_m3;
+    if (itself || separation(tank.outline, other.outline).distance_m < together_m)
+      sum_m3 += tank_of(other).water_capacity_m3;
   }
   return sum_m3;
 }
 
 /// Things that are built into or over each other.
 bool may_share_ground(Parts a, Parts b) {
-  const auto both = [&](Parts one, Parts other) { return ((a & one) != 0 && (b & other) != 0) || ((b & one) != 0 && (a & other) != 0); };
-  return both(part::overhead_bin, part::dryer | part::truck_scale | part::receiving | part::leg) || both(part::leg, part::receiving | part::farm_building) ||
-         both(part::control_room, part::farm_building | part::receiving) || both(part::truck_scale, part::receiving) || ((a | b) & part::conveyor) != 0;
+  const auto both = [&](Parts one, Parts other) {
+    return ((a & one) != 0 && (b & other) != 0) || ((b & one) != 0 && (a & other) != 0);
+  };
+  return both(part::overhead_bin, part::dryer | part::truck_scale | part::receiving | part::leg) ||
+         both(part::leg, part::receiving | part::farm_building) ||
+         both(part::control_room, part::farm_building | part::receiving) || both(part::truck_scale, part::receiving) ||
+         ((a | b) & part::conveyor) != 0;
 }
 
 }  // namespace

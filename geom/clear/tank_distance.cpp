@@ -17,11 +17,11 @@ struct Row {
   std::string_view rule;
 };
 
-constexpr std::array lp_above_ground{
-    Row{124.999, "clear.lp-under-125"}, Row{500, "clear.lp-to-500"},          Row{2000, "clear.lp-to-2000"},
-    Row{30000, "clear.lp-to-30000"},    Row{70000, "clear.lp-to-70000"},      Row{90000, "clear.lp-to-90000"},
-    Row{120000, "clear.lp-to-120000"},  Row{200000, "clear.lp-to-200000"},    Row{1000000, "clear.lp-to-1000000"},
-    Row{no_end, "clear.lp-over-1000000"}};
+constexpr std::array lp_above_ground{Row{124.999, "clear.lp-under-125"},  Row{500, "clear.lp-to-500"},
+                                     Row{2000, "clear.lp-to-2000"},       Row{30000, "clear.lp-to-30000"},
+                                     Row{70000, "clear.lp-to-70000"},     Row{90000, "clear.lp-to-90000"},
+                                     Row{120000, "clear.lp-to-120000"},   Row{200000, "clear.lp-to-200000"},
+                                     Row{1000000, "clear.lp-to-1000000"}, Row{no_end, "clear.lp-over-1000000"}};
 constexpr std::array lp_underground{Row{500, "clear.lp-buried-to-500"}, Row{2000, "clear.lp-buried-to-2000"},
                                     Row{no_end, "clear.lp-buried-over-2000"}};
 constexpr std::array lp_between{Row{250, "clear.lp-between-to-250"}, Row{2000, "clear.lp-between-to-2000"},

@@ -69,7 +69,8 @@ std::optional<Pose> dryer_face(const Item& item) {
   return Pose{dryer->at + direction(dryer->facing) * (dryer->length_m / 2), dryer->facing};
 }
 
-constexpr Parts in_the_way = part::bin | part::dryer | part::farm_building | part::control_room | part::dwelling | part::lp_tank | part::ammonia_tank | part::well | part::receiving | part::leg;
+constexpr Parts in_the_way = part::bin | part::dryer | part::farm_building | part::control_room | part::dwelling |
+                             part::lp_tank | part::ammonia_tank | part::well | part::receiving | part::leg;
 
 Gap free_ahead(const Solid& of, const Pose& face, const Rule& rule) {
   const double free_m = look_m(rule);
@@ -77,7 +78,8 @@ Gap free_ahead(const Solid& of, const Pose& face, const Rule& rule) {
   return {&rule, free_m, rule.value, of.item->id, {}, {face.at, end, free_m}, Verdict::caution};
 }
 
-std::optional<Gap> room_before(const Solid& of, const Solid& other, const Rule& rule, double width_m, FaceOf face_of, double below_m) {
+std::optional<Gap> room_before(const Solid& of, const Solid& other, const Rule& rule, double width_m, FaceOf face_of,
+                               double below_m) {
   if ((other.part & in_the_way) == 0) return std::nullopt;
   // The wall is nowhere nearer than the boxes.
   if (distance_m(of.box, other.box) - rule.value >= std::min(std::max(below_m, 0.0), look_m(rule))) return std::nullopt;
@@ -95,10 +97,12 @@ const Gap* smaller(const std::optional<Gap>& a, const std::optional<Gap>& b) {
 }
 
 /// Its own room, and the rooms of others that it stands in.
-Check room_check(std::string_view rule_id, Parts of, FaceOf face_of, std::string passes, std::string breaks, const RuleBook& rules) {
+Check room_check(std::string_view rule_id, Parts of, FaceOf face_of, std::string passes, std::string breaks,
+                 const RuleBook& rules) {
   const Rule* rule = &rules.at(rule_id);
   const double width_m = rules.at("clear.working-width").value;
-  const BetweenTwo between = [=](const Solid& one, const Solid& two, const Yard&, double below_m) -> std::optional<Gap> {
+  const BetweenTwo between = [=](const Solid& one, const Solid& two, const Yard&,
+                                 double below_m) -> std::optional<Gap> {
     const auto before_one = room_before(one, two, *rule, width_m, face_of, below_m);
     const auto before_two = room_before(two, one, *rule, width_m, face_of, below_m);
     const Gap* tighter = smaller(before_one, before_two);
@@ -132,16 +136,20 @@ std::optional<Gap> beside_boot(const Solid& solid, const Yard& yard, double belo
 
 double free_depth_m(const Pose& face, double width_m, const Outline& outline) {
   double depth_m = nothing_in_front;
-  if (const Disc* disc = std::get_if<Disc>(&outline)) depth_m = depth_to(seen_from(face, disc->centre), disc->radius_m, width_m / 2);
-  else depth_m = depth_to(face, std::get<Polygon>(outline), width_m / 2);
+  if (const Disc* disc = std::get_if<Disc>(&outline))
+    depth_m = depth_to(seen_from(face, disc->centre), disc->radius_m, width_m / 2);
+  else
+    depth_m = depth_to(face, std::get<Polygon>(outline), width_m / 2);
   return std::max(0.0, depth_m);
 }
 
 std::vector<Check> room_checks(const RuleBook& rules) {
-  std::vector<Check> checks{
-      room_check("clear.fan-room", part::bin, fan_face, "Fans have room", "leaves too little room at the fan to", rules),
-      room_check("clear.unload-room", part::bin, unload_face, "Unload tubes have room", "leaves too little room at the unload tube to", rules),
-      room_check("clear.dryer-room", part::dryer, dryer_face, "The dryer's end has room", "leaves too little room at its end to", rules)};
+  std::vector<Check> checks{room_check("clear.fan-room", part::bin, fan_face, "Fans have room",
+                                       "leaves too little room at the fan to", rules),
+                            room_check("clear.unload-room", part::bin, unload_face, "Unload tubes have room",
+                                       "leaves too little room at the unload tube to", rules),
+                            room_check("clear.dryer-room", part::dryer, dryer_face, "The dryer's end has room",
+                                       "leaves too little room at its end to", rules)};
   Check boot;
   boot.tightest = beside_boot;
   boot.starts_from = part::leg;

@@ -19,10 +19,11 @@ FallAway fall_away(const Site& site, const Item& item, const DesignSurface& surf
 
 /// The lowest pad under a bin from whose edge the ground falls by the grade in every direction; its outline is one cell
 /// wider than the bin. Nothing where the cells are too coarse to show it.
-std::optional<Pad> pad_that_falls_away(const Site& site, const Item& item, const DesignSurface& surface, double grade_ratio);
+std::optional<Pad> pad_that_falls_away(const Site& site, const Item& item, const DesignSurface& surface,
+                                       double grade_ratio);
 
 /// The pad that keeps water from a wall is sought where there is time: it floods the ground again.
-Findings judge_bin(const Site& site, const Item& item, const DesignSurface& surface, const Flow& flow, const RuleBook& rules,
-                   MendSearch& search);
+Findings judge_bin(const Site& site, const Item& item, const DesignSurface& surface, const Flow& flow,
+                   const RuleBook& rules, MendSearch& search);
 
 }  // namespace yardwright::drain

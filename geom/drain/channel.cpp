@@ -36,7 +36,8 @@ UniformFlow uniform(const Conduit& conduit, double depth_m) {
   UniformFlow flow{FlowState::steady};
   flow.depth_m = depth_m;
   flow.area_m2 = wet.area_m2;
-  flow.speed_m_per_s = std::pow(wet.area_m2 / wet.wetted_m, 2.0 / 3) * std::sqrt(conduit.slope_ratio) / conduit.roughness_n;
+  flow.speed_m_per_s =
+      std::pow(wet.area_m2 / wet.wetted_m, 2.0 / 3) * std::sqrt(conduit.slope_ratio) / conduit.roughness_n;
   flow.flow_m3_per_s = flow.speed_m_per_s * wet.area_m2;
   // A full pipe has no free surface; sin(pi) leaves a trace of one.
   const bool free_surface = wet.top_m > 1e-9;
@@ -64,7 +65,9 @@ double deep_enough_m(Rising rising) {
 
 }  // namespace
 
-UniformFlow flow_at_depth(const Pipe& pipe, double depth_m) { return uniform(pipe, std::min(depth_m, pipe.diameter_m)); }
+UniformFlow flow_at_depth(const Pipe& pipe, double depth_m) {
+  return uniform(pipe, std::min(depth_m, pipe.diameter_m));
+}
 UniformFlow flow_at_depth(const Channel& channel, double depth_m) { return uniform(channel, depth_m); }
 
 UniformFlow normal_flow(const Pipe& pipe, double flow_m3_per_s) {

@@ -23,9 +23,9 @@ struct Channel {
 
 enum class FlowState : std::uint8_t {
   steady,
-  dry,        ///< no flow was asked for
-  surcharged, ///< a pipe that cannot carry the flow with a free surface
-  no_slope    ///< level or rising: Manning has no answer
+  dry,         ///< no flow was asked for
+  surcharged,  ///< a pipe that cannot carry the flow with a free surface
+  no_slope     ///< level or rising: Manning has no answer
 };
 
 struct UniformFlow {

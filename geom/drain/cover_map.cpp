@@ -23,7 +23,8 @@ class Painter {
       return std::nullopt;
     }
     const bool paved = name == "paved" || name == "roofs";
-    map.covers.push_back({cover->curve_number[static_cast<std::size_t>(soil)], cover->rational_c, cover->sheet_n, paved});
+    map.covers.push_back(
+        {cover->curve_number[static_cast<std::size_t>(soil)], cover->rational_c, cover->sheet_n, paved});
     return static_cast<std::uint8_t>(map.covers.size() - 1);
   }
 

@@ -28,7 +28,8 @@ std::vector<Pond> ponds_of(const Flow& flow) {
   for (std::size_t number = 0; number < flow.depressions.size(); ++number) {
     const Depression& hollow = flow.depressions[number];
     if (!worth_showing(hollow)) continue;
-    ponds.push_back({hollow, rings_around(flow.frame, cells[number]), as_path(flow.frame, flow_path(flow, hollow.lowest))});
+    ponds.push_back(
+        {hollow, rings_around(flow.frame, cells[number]), as_path(flow.frame, flow_path(flow, hollow.lowest))});
   }
   return ponds;
 }
@@ -42,13 +43,15 @@ void name_unknown_covers(Answer& answer, const CoverMap& covers) {
   }
 }
 
-void ask_pits(Answer& answer, const Site& site, const DesignSurface& surface, const CoverMap& covers, const RuleBook& rules) {
+void ask_pits(Answer& answer, const Site& site, const DesignSurface& surface, const CoverMap& covers,
+              const RuleBook& rules) {
   for (const Item& item : site.items) {
     if (pit_body(item.thing) == nullptr) continue;
     const auto water = covers.covers.empty() ? std::nullopt : pit_water(item, surface, answer.flow, covers, site.storm);
     if (!water) {
-      answer.findings.push_back(not_checked(Question::drain, "drain.rim-freeboard", {item.id}, "Water around " + title_of(item) + " was not checked",
-                                            covers.covers.empty() ? "the storm's ground cover is not known" : "it lies outside the known ground"));
+      answer.findings.push_back(not_checked(
+          Question::drain, "drain.rim-freeboard", {item.id}, "Water around " + title_of(item) + " was not checked",
+          covers.covers.empty() ? "the storm's ground cover is not known" : "it lies outside the known ground"));
       continue;
     }
     std::ranges::move(judge_pit(item, *water, rules), std::back_inserter(answer.findings));
@@ -56,11 +59,13 @@ void ask_pits(Answer& answer, const Site& site, const DesignSurface& surface, co
   }
 }
 
-void ask_bins(Answer& answer, const Site& site, const DesignSurface& surface, const RuleBook& rules, MendSearch& search) {
+void ask_bins(Answer& answer, const Site& site, const DesignSurface& surface, const RuleBook& rules,
+              MendSearch& search) {
   for_each<Bin>(site, [&](const Item& item, const Bin& bin) {
     if (cell_at(answer.flow.frame, bin.at) == outside) {
       answer.findings.push_back(not_checked(Question::drain, "drain.slope-away-raised", {item.id},
-                                            "The ground around " + title_of(item) + " was not checked", "it lies outside the known ground"));
+                                            "The ground around " + title_of(item) + " was not checked",
+                                            "it lies outside the known ground"));
       return;
     }
     std::ranges::move(judge_bin(site, item, surface, answer.flow, rules, search), std::back_inserter(answer.findings));
@@ -71,7 +76,8 @@ void ask_bins(Answer& answer, const Site& site, const DesignSurface& surface, co
 
 Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, MendSearch search) {
   if (!surface.known()) {
-    return {{ground_missing("The ground is not known", "run `yardwright ground` to import levels, or type spot levels")}};
+    return {
+        {ground_missing("The ground is not known", "run `yardwright ground` to import levels, or type spot levels")}};
   }
   if (!all_finite(surface.design)) {
     return {{ground_missing("The ground has gaps", "import levels again without gaps, or fill them first")}};
@@ -86,7 +92,8 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
   ask_bins(answer, site, surface, rules, search);
   answer.mends_sought = !search.left_some();
   if (answer.findings.empty()) {
-    answer.findings.push_back(not_checked(Question::drain, "drain.ground", {}, "Nothing to keep dry yet", "place a bin or a pit"));
+    answer.findings.push_back(
+        not_checked(Question::drain, "drain.ground", {}, "Nothing to keep dry yet", "place a bin or a pit"));
   }
   sort_by_need(answer.findings);
   return answer;

@@ -95,7 +95,8 @@ Flow flow_over(const LevelGrid& levels, const FlowOptions& options) {
 std::vector<std::vector<Cell>> cells_by_depression(const Flow& flow) {
   std::vector<std::vector<Cell>> cells(flow.depressions.size());
   for (std::size_t i = 0; i < flow.depression.size(); ++i) {
-    if (flow.depression[i] != no_depression) cells[static_cast<std::size_t>(flow.depression[i])].push_back(static_cast<Cell>(i));
+    if (flow.depression[i] != no_depression)
+      cells[static_cast<std::size_t>(flow.depression[i])].push_back(static_cast<Cell>(i));
   }
   return cells;
 }
@@ -131,7 +132,8 @@ std::vector<Cell> longest_path(const Flow& flow, std::span<const Cell> catchment
   float most_m = not_in;
   for (const Cell cell : catchment) {
     const Cell below = flow.receiver[at(cell)];
-    if (way_m[at(cell)] == not_in) way_m[at(cell)] = way_m[at(below)] + static_cast<float>(step_m(flow.frame, cell, below));
+    if (way_m[at(cell)] == not_in)
+      way_m[at(cell)] = way_m[at(below)] + static_cast<float>(step_m(flow.frame, cell, below));
     if (way_m[at(cell)] > most_m) {
       most_m = way_m[at(cell)];
       farthest = cell;

@@ -32,11 +32,11 @@ struct FlowOptions {
 
 /// Ground lower than every way out of it.
 struct Depression {
-  Cell spill = outside;   ///< the first cell on the way out, at the spill level
+  Cell spill = outside;  ///< the first cell on the way out, at the spill level
   Cell lowest = outside;
   double spill_level_m = 0;
-  double depth_m = 0;     ///< at its lowest cell, full
-  double volume_m3 = 0;   ///< full
+  double depth_m = 0;    ///< at its lowest cell, full
+  double volume_m3 = 0;  ///< full
   std::int32_t cells = 0;
 };
 
@@ -49,7 +49,7 @@ struct Flow {
   std::vector<std::int32_t> cells_above;  ///< that drain through the cell, itself among them
   std::vector<std::int32_t> depression;   ///< index in `depressions`
   std::vector<Depression> depressions;
-  std::vector<Link> links;                ///< the pipes by which it also runs
+  std::vector<Link> links;  ///< the pipes by which it also runs
 
   double area_above_m2(Cell cell) const { return cells_above[static_cast<std::size_t>(cell)] * frame.cell_area_m2(); }
 };

@@ -60,7 +60,8 @@ class Hollows::Builder {
   }
 
   /// Two outermost hollows become one. Over the brim the first spills into `first_into`, the other into `other_into`.
-  HollowIndex meet(HollowIndex first, HollowIndex other, double brim_m, HollowIndex first_into, HollowIndex other_into) {
+  HollowIndex meet(HollowIndex first, HollowIndex other, double brim_m, HollowIndex first_into,
+                   HollowIndex other_into) {
     close(first, brim_m);
     close(other, brim_m);
     const HollowIndex both = begin();
@@ -82,7 +83,8 @@ class Hollows::Builder {
     double most_m = -1;
     for_each_neighbour(flow_.frame, cell, [&](Cell next, int direction) {
       if (made_.at_cell_[at(next)] == no_hollow) return;
-      const double fall_m = (static_cast<double>(flow_.level_m[at(cell)]) - flow_.level_m[at(next)]) * (direction % 2 == 0 ? 1 : 1 / std::numbers::sqrt2);
+      const double fall_m = (static_cast<double>(flow_.level_m[at(cell)]) - flow_.level_m[at(next)]) *
+                            (direction % 2 == 0 ? 1 : 1 / std::numbers::sqrt2);
       if (fall_m <= most_m) return;
       most_m = fall_m;
       best = made_.at_cell_[at(next)];
@@ -99,7 +101,8 @@ class Hollows::Builder {
     const double level_m = flow_.level_m[at(cell)];
     for_each_neighbour(flow_.frame, cell, [&](Cell next, int) {
       const HollowIndex there = made_.at_cell_[at(next)];
-      if (there != no_hollow && outermost(there) != outermost(here)) meet(outermost(here), outermost(there), level_m, there, here);
+      if (there != no_hollow && outermost(there) != outermost(here))
+        meet(outermost(here), outermost(there), level_m, there, here);
     });
     made_.at_cell_[at(cell)] = here;
     Ground& ground = ground_[at(outermost(here))];
@@ -165,7 +168,8 @@ double Hollows::rain_on(std::span<const Cell> catchment, double runoff_m) {
 /// The widest hollow whose water stands at one level with the water at the cell.
 HollowIndex Hollows::pooled_at(Cell cell) const {
   HollowIndex hollow = innermost_at(cell);
-  while (hollows_[at(hollow)].is_full() && hollows_[at(hollow)].around != no_hollow && hollows_[at(beside(hollow))].is_full()) {
+  while (hollows_[at(hollow)].is_full() && hollows_[at(hollow)].around != no_hollow &&
+         hollows_[at(beside(hollow))].is_full()) {
     hollow = hollows_[at(hollow)].around;
   }
   return hollow;

@@ -17,7 +17,7 @@ inline constexpr HollowIndex no_hollow = -1;
 struct Hollow {
   HollowIndex around = no_hollow;                          ///< the one that it is a part of
   std::array<HollowIndex, 2> parts{no_hollow, no_hollow};  ///< that meet in it at their brim
-  HollowIndex spills_into = no_hollow;                     ///< the innermost hollow over its brim; none of the outermost
+  HollowIndex spills_into = no_hollow;  ///< the innermost hollow over its brim; none of the outermost
   double brim_m = 0;
   double holds_m3 = 0;   ///< to the brim, its parts with it
   double stands_m3 = 0;  ///< what it holds now, its parts with it

@@ -29,8 +29,8 @@ std::int32_t pond_touching(const Flow& flow, const std::vector<Cell>& cells) {
   for (const Cell cell : cells) {
     const std::int32_t number = flow.depression[at(cell)];
     if (number == no_depression || !worth_showing(flow.depressions[static_cast<std::size_t>(number)])) continue;
-    if (deepest == no_depression ||
-        flow.depressions[static_cast<std::size_t>(number)].spill_level_m > flow.depressions[static_cast<std::size_t>(deepest)].spill_level_m) {
+    if (deepest == no_depression || flow.depressions[static_cast<std::size_t>(number)].spill_level_m >
+                                        flow.depressions[static_cast<std::size_t>(deepest)].spill_level_m) {
       deepest = number;
     }
   }
@@ -45,8 +45,8 @@ std::vector<Cell> cells_of(const Flow& flow, std::int32_t depression) {
   return cells;
 }
 
-void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, const std::vector<Cell>& cells, const std::vector<Cell>& outlets,
-                   const Storm& storm) {
+void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, const std::vector<Cell>& cells,
+                   const std::vector<Cell>& outlets, const Storm& storm) {
   const std::vector<CoverPart> parts = cover_parts(covers, flow.frame, cells);
   const std::vector<Cell> way = longest_path(flow, cells, outlets);
   for (const CoverPart& part : parts) water.catchment_m2 += part.area_m2;
@@ -67,7 +67,8 @@ void add_runoff(PitWater& water, const Storm& storm) {
 }
 
 /// The highest water that stands in a hollow at the rim, once the storm's runoff has come down.
-PondAtPit pond_filled(const Flow& flow, std::int32_t number, const std::vector<Cell>& catchment, const std::vector<Cell>& rim, double runoff_m) {
+PondAtPit pond_filled(const Flow& flow, std::int32_t number, const std::vector<Cell>& catchment,
+                      const std::vector<Cell>& rim, double runoff_m) {
   const Depression& pond = flow.depressions[static_cast<std::size_t>(number)];
   Hollows hollows{flow, number};
   hollows.rain_on(catchment, runoff_m);
@@ -78,7 +79,9 @@ PondAtPit pond_filled(const Flow& flow, std::int32_t number, const std::vector<C
   return at_pit;
 }
 
-double fall_ratio(double from_m, double to_m, double run_m) { return run_m > 0 ? std::max(from_m - to_m, 0.0) / run_m : 0; }
+double fall_ratio(double from_m, double to_m, double run_m) {
+  return run_m > 0 ? std::max(from_m - to_m, 0.0) / run_m : 0;
+}
 
 }  // namespace
 
@@ -86,7 +89,8 @@ bool worth_showing(const Depression& depression) {
   return depression.depth_m >= least_pond_depth_m && depression.volume_m3 >= least_pond_volume_m3;
 }
 
-Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way, double two_year_rain_m) {
+Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way,
+                                  double two_year_rain_m) {
   Concentration parts;
   if (way.size() < 2) return parts;
   const SitePath path = as_path(flow.frame, way);
@@ -100,14 +104,15 @@ Concentration concentration_along(const Flow& flow, const CoverMap& covers, cons
   for (std::size_t i = turn; i + 1 < path.size(); ++i) parts.shallow_m += distance(path[i], path[i + 1]);
   const auto level_m = [&](std::size_t i) { return static_cast<double>(flow.filled_m[at(way[i])]); };
   const CellCover& first = covers.at(way.front());
-  parts.sheet_s = sheet_flow_s(first.sheet_n, parts.sheet_m, fall_ratio(level_m(0), level_m(turn), parts.sheet_m), two_year_rain_m);
+  parts.sheet_s =
+      sheet_flow_s(first.sheet_n, parts.sheet_m, fall_ratio(level_m(0), level_m(turn), parts.sheet_m), two_year_rain_m);
   const double slope = fall_ratio(level_m(turn), level_m(way.size() - 1), parts.shallow_m);
   parts.shallow_s = parts.shallow_m / shallow_flow_m_per_s(slope, covers.at(way[turn]).paved);
   return parts;
 }
 
-std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow, const CoverMap& covers,
-                                  const Storm& storm) {
+std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow,
+                                  const CoverMap& covers, const Storm& storm) {
   const PitBody* body = pit_body(item.thing);
   const SitePoint place = place_of(item.thing);
   if (body == nullptr || cell_at(flow.frame, place) == outside) return std::nullopt;

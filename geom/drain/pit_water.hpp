@@ -53,10 +53,11 @@ inline constexpr double least_pond_volume_m3 = 1.0;
 bool worth_showing(const Depression& depression);
 
 /// Nothing for an item without a pit, or with one outside the ground.
-std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow, const CoverMap& covers,
-                                  const Storm& storm);
+std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow,
+                                  const CoverMap& covers, const Storm& storm);
 
 /// Sheet flow over at most 100 ft, then shallow concentrated flow.
-Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way, double two_year_rain_m);
+Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way,
+                                  double two_year_rain_m);
 
 }  // namespace yardwright::drain

@@ -62,7 +62,8 @@ double runoff_depth_m(double rain_m, double curve_number) {
 // TR-55 eq. 3-3: T (h) = 0.007 (n L)^0.8 / (P2^0.5 s^0.4), L in ft and P2 in inches.
 double sheet_flow_s(double sheet_n, double length_m, double slope_ratio, double two_year_rain_m) {
   const double slope = std::max(slope_ratio, least_slope_ratio);
-  return 0.007 * hour * std::pow(sheet_n * length_m / ft, 0.8) / (std::sqrt(two_year_rain_m / inch) * std::pow(slope, 0.4));
+  return 0.007 * hour * std::pow(sheet_n * length_m / ft, 0.8) /
+         (std::sqrt(two_year_rain_m / inch) * std::pow(slope, 0.4));
 }
 
 // TR-55 appendix F: V (ft/s) = 16.1345 sqrt(s) unpaved (read second-hand), 20.3282 sqrt(s) paved (from memory).
@@ -70,18 +71,22 @@ double shallow_flow_m_per_s(double slope_ratio, bool paved) {
   return (paved ? 20.3282 : 16.1345) * ft * std::sqrt(std::max(slope_ratio, least_slope_ratio));
 }
 
-GraphicalPeak graphical_peak(double area_m2, double curve_number, double rain_m, double concentration_s, StormType type) {
+GraphicalPeak graphical_peak(double area_m2, double curve_number, double rain_m, double concentration_s,
+                             StormType type) {
   constexpr double shortest_s = 0.1 * hour, longest_s = 10 * hour;
   GraphicalPeak peak;
   peak.runoff_m = runoff_depth_m(rain_m, curve_number);
   peak.concentration_s = std::max(concentration_s, shortest_s);
   if (peak.runoff_m <= 0) return peak;
   peak.abstraction_ratio = 0.2 * retention_m(curve_number) / rain_m;
-  if (curve_number < 40) peak.state = PeakState::curve_number_too_low;
-  else if (concentration_s > longest_s) peak.state = PeakState::concentration_too_long;
+  if (curve_number < 40)
+    peak.state = PeakState::curve_number_too_low;
+  else if (concentration_s > longest_s)
+    peak.state = PeakState::concentration_too_long;
   else {
     peak.state = PeakState::computed;
-    peak.peak_m3_per_s = unit_peak_per_s(row_at(type, peak.abstraction_ratio), peak.concentration_s) * area_m2 * peak.runoff_m;
+    peak.peak_m3_per_s =
+        unit_peak_per_s(row_at(type, peak.abstraction_ratio), peak.concentration_s) * area_m2 * peak.runoff_m;
   }
   return peak;
 }

@@ -51,7 +51,8 @@ struct GraphicalPeak {
 };
 
 /// Ponds and swamps are taken as none (factor Fp 1).
-GraphicalPeak graphical_peak(double area_m2, double curve_number, double rain_m, double concentration_s, StormType type);
+GraphicalPeak graphical_peak(double area_m2, double curve_number, double rain_m, double concentration_s,
+                             StormType type);
 
 /// C i A; meant for less than 0.8 km2 (200 acres).
 double rational_peak_m3_per_s(double rational_c, double intensity_m_per_s, double area_m2);

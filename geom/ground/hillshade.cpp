@@ -17,7 +17,8 @@ SiteVector slope_at(const LevelGrid& ground, CellIndex cell) {
   const auto level = [&](int column, int row) { return double(ground.at({column, row})); };
   const auto along_row = [&](int row) { return level(east, row) - level(west, row); };
   const auto along_column = [&](int column) { return level(column, north) - level(column, south); };
-  const double run_x_m = 4 * std::max(east - west, 1) * frame.cell_m, run_y_m = 4 * std::max(north - south, 1) * frame.cell_m;
+  const double run_x_m = 4 * std::max(east - west, 1) * frame.cell_m,
+               run_y_m = 4 * std::max(north - south, 1) * frame.cell_m;
   return {(along_row(south) + 2 * along_row(cell.row) + along_row(north)) / run_x_m,
           (along_column(west) + 2 * along_column(cell.column) + along_column(east)) / run_y_m};
 }

@@ -10,9 +10,9 @@
 namespace yardwright {
 
 struct Sun {
-  Bearing from = Bearing::degrees(315);      ///< where the light comes from
-  Angle height = Angle::degrees(45);         ///< above the horizon
-  double exaggeration_ratio = 3;             ///< of heights, since farm land is nearly level
+  Bearing from = Bearing::degrees(315);  ///< where the light comes from
+  Angle height = Angle::degrees(45);     ///< above the horizon
+  double exaggeration_ratio = 3;         ///< of heights, since farm land is nearly level
 };
 
 /// Empty for an empty grid.

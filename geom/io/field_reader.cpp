@@ -122,8 +122,10 @@ std::optional<double> FieldReader::quantity_in(const Field& field, const JsonVal
     }
     si = *parsed;
   }
-  if (!si) wrong_sort(field, value, unit_example(quantity, units_));
-  else if (!within(field, value, quantity, *si)) return std::nullopt;
+  if (!si)
+    wrong_sort(field, value, unit_example(quantity, units_));
+  else if (!within(field, value, quantity, *si))
+    return std::nullopt;
   return si;
 }
 
@@ -131,7 +133,8 @@ bool FieldReader::within(const Field& field, const JsonValue& value, Quantity qu
   if (std::isfinite(si) && si >= field.least && si <= field.most) return true;
   const bool small = si < field.least;
   const Unit& unit = shown_unit(quantity, units_);
-  const std::string shown = std::abs(si) < 1e15 ? text_of(si, quantity, units_) : fmt::format("{:g} {}", si / unit.factor, unit.suffix);
+  const std::string shown =
+      std::abs(si) < 1e15 ? text_of(si, quantity, units_) : fmt::format("{:g} {}", si / unit.factor, unit.suffix);
   note(value.line, field.key, fmt::format("{} is too {}", shown, small ? "small" : "large"),
        allowed_words(field, quantity, units_));
   return false;
@@ -142,8 +145,10 @@ std::optional<std::size_t> FieldReader::index_of_name(const Field& field, const 
   const std::string* text = value.text();
   const auto found = text == nullptr ? names.end() : std::ranges::find(names, *text);
   if (found != names.end()) return static_cast<std::size_t>(found - names.begin());
-  if (text == nullptr) wrong_sort(field, value, suggestion("", names));
-  else note(value.line, field.key, fmt::format("{} is no choice", json_text(*text)), suggestion(*text, names));
+  if (text == nullptr)
+    wrong_sort(field, value, suggestion("", names));
+  else
+    note(value.line, field.key, fmt::format("{} is no choice", json_text(*text)), suggestion(*text, names));
   return std::nullopt;
 }
 

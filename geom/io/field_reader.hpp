@@ -50,7 +50,7 @@ class FieldReader {
   void read(const Field& field, const JsonValue& value, SitePoint& into);
 
   template <class Enum>
-    requires std::is_enum_v<Enum>
+  requires std::is_enum_v<Enum>
   void read(const Field& field, const JsonValue& value, Enum& into) {
     const auto names = names_of(Enum{});
     if (const auto index = index_of_name(field, value, names)) into = static_cast<Enum>(*index);
@@ -76,7 +76,8 @@ class FieldReader {
  private:
   std::optional<double> quantity_in(const Field& field, const JsonValue& value, Quantity quantity);
   bool within(const Field& field, const JsonValue& value, Quantity quantity, double si);
-  std::optional<std::size_t> index_of_name(const Field& field, const JsonValue& value, std::span<const std::string_view> names);
+  std::optional<std::size_t> index_of_name(const Field& field, const JsonValue& value,
+                                           std::span<const std::string_view> names);
   const JsonArray* list(const Field& field, const JsonValue& value);
   void wrong_sort(const Field& field, const JsonValue& value, std::string mend);
   void missing(const Field& field);

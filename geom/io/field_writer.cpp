@@ -28,7 +28,8 @@ void FieldWriter::add(std::string_view key, std::string_view json) {
 }
 
 std::string FieldWriter::json_of(const Field&, SitePoint value) const {
-  return "[" + quantity_json(value.x, Quantity::length, units_) + ", " + quantity_json(value.y, Quantity::length, units_) + "]";
+  return "[" + quantity_json(value.x, Quantity::length, units_) + ", " +
+         quantity_json(value.y, Quantity::length, units_) + "]";
 }
 
 }  // namespace yardwright

@@ -32,16 +32,18 @@ class FieldWriter {
   std::string json_of(const Field&, int value) const { return std::to_string(value); }
   std::string json_of(const Field&, bool value) const { return value ? "true" : "false"; }
   std::string json_of(const Field&, const std::string& value) const { return json_text(value); }
-  std::string json_of(const Field&, Angle value) const { return quantity_json(value.as_degrees(), Quantity::angle, units_); }
-  std::string json_of(const Field&, Bearing value) const { return quantity_json(value.as_degrees(), Quantity::bearing, units_); }
+  std::string json_of(const Field&, Angle value) const {
+    return quantity_json(value.as_degrees(), Quantity::angle, units_);
+  }
+  std::string json_of(const Field&, Bearing value) const {
+    return quantity_json(value.as_degrees(), Quantity::bearing, units_);
+  }
   std::string json_of(const Field&, ItemId value) const { return value ? std::to_string(value.number) : "null"; }
   std::string json_of(const Field& field, SitePoint value) const;
 
   template <class Enum>
-    requires std::is_enum_v<Enum>
-  std::string json_of(const Field&, Enum value) const {
-    return json_text(names_of(value)[static_cast<std::size_t>(value)]);
-  }
+  requires std::is_enum_v<Enum> std::string json_of(const Field&, Enum value)
+  const { return json_text(names_of(value)[static_cast<std::size_t>(value)]); }
 
   template <class Element>
   std::string json_of(const Field& field, const std::vector<Element>& elements) const {

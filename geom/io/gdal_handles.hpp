@@ -35,7 +35,8 @@ class QuietGdal {
 /// A grid of doubles in memory, one band.
 inline GdalDataset memory_grid(int columns, int rows) {
   const QuietGdal quiet;
-  return GdalDataset{GetGDALDriverManager()->GetDriverByName("MEM")->Create("", columns, rows, 1, GDT_Float64, nullptr)};
+  return GdalDataset{
+      GetGDALDriverManager()->GetDriverByName("MEM")->Create("", columns, rows, 1, GDT_Float64, nullptr)};
 }
 
 /// With x east and y north, whatever order the authority gives.

@@ -66,8 +66,9 @@ Expected<FileFrame> frame_of_file(GDALDataset& file, const EarthTie& tie, const 
   const char* code = system->GetAuthorityCode(nullptr);
   const bool same = tie.epsg != 0 && (code == nullptr || tie.epsg == std::atoi(code));
   if (same) return frame;
-  return problem_of(path, fmt::format("is in EPSG {}, the site's tie is EPSG {}", code == nullptr ? "(unknown)" : code, tie.epsg),
-                    "give the site that tie, or warp the file to the site's system");
+  return problem_of(
+      path, fmt::format("is in EPSG {}, the site's tie is EPSG {}", code == nullptr ? "(unknown)" : code, tie.epsg),
+      "give the site that tie, or warp the file to the site's system");
 }
 
 std::string frame_text(const GridFrame& frame) {
@@ -99,7 +100,8 @@ Expected<GridFrame> grid_frame(GDALDataset& file, const EarthTie& tie, const fs:
   const auto lies = frame_of_file(file, tie, path);
   if (!lies) return tl::unexpected{lies.error()};
   std::array<double, 6> t{};
-  if (file.GetGeoTransform(t.data()) != CE_None) return problem_of(path, "does not say where it lies", "georeference it");
+  if (file.GetGeoTransform(t.data()) != CE_None)
+    return problem_of(path, "does not say where it lies", "georeference it");
   const bool north_up = t[2] == 0 && t[4] == 0 && t[1] > 0 && t[5] < 0;
   if (!north_up || std::abs(t[1] + t[5]) > square_tolerance_ratio * t[1] || !std::isfinite(t[0] + t[1] + t[3])) {
     return problem_of(path, "has cells that are not square with north up", "warp it to square cells, north up");
@@ -139,8 +141,8 @@ std::size_t cells_without_level(GDALRasterBand& band, const std::vector<float>& 
 Expected<LevelGrid> read_levels(GDALDataset& file, const GridFrame& frame, const fs::path& path) {
   GDALRasterBand& band = *file.GetRasterBand(1);
   std::vector<float> levels(frame.cells());
-  if (band.RasterIO(GF_Read, 0, 0, frame.columns, frame.rows, levels.data(), frame.columns, frame.rows, GDT_Float32, 0, 0,
-                    nullptr) != CE_None) {
+  if (band.RasterIO(GF_Read, 0, 0, frame.columns, frame.rows, levels.data(), frame.columns, frame.rows, GDT_Float32, 0,
+                    0, nullptr) != CE_None) {
     return problem_of(path, "breaks off or is damaged", "make it anew");
   }
   if (const std::size_t without = cells_without_level(band, levels); without > 0) {
@@ -154,7 +156,8 @@ GDALDatasetUniquePtr opened(const fs::path& path) {
   GDALRegister_GTiff();
   const char* const drivers[] = {"GTiff", nullptr};
   const char* const no_siblings[] = {nullptr};  // nothing beside the file is to change what it says
-  return GDALDatasetUniquePtr{GDALDataset::Open(path.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, no_siblings)};
+  return GDALDatasetUniquePtr{
+      GDALDataset::Open(path.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, no_siblings)};
 }
 
 GDALDatasetUniquePtr created(const fs::path& path, const GridFrame& frame) {
@@ -170,13 +173,14 @@ bool write_levels(const LevelGrid& grid, const FileFrame& lies, const fs::path& 
   if (file == nullptr) return false;
   const double north_m = frame.south_west.y + frame.rows * frame.cell_m + lies.northing_m;
   const double cell = frame.cell_m / lies.unit_m;
-  std::array<double, 6> t{(frame.south_west.x + lies.easting_m) / lies.unit_m, cell, 0, north_m / lies.unit_m, 0, -cell};
+  std::array<double, 6> t{
+      (frame.south_west.x + lies.easting_m) / lies.unit_m, cell, 0, north_m / lies.unit_m, 0, -cell};
   if (file->SetGeoTransform(t.data()) != CE_None) return false;
   if (!lies.system.IsEmpty() && file->SetSpatialRef(&lies.system) != CE_None) return false;
   file->SetMetadataItem(frame_key, frame_text(frame).c_str());
   auto levels = north_and_south_swapped(grid.values(), frame);
-  const CPLErr wrote = file->GetRasterBand(1)->RasterIO(GF_Write, 0, 0, frame.columns, frame.rows, levels.data(), frame.columns,
-                                                        frame.rows, GDT_Float32, 0, 0, nullptr);
+  const CPLErr wrote = file->GetRasterBand(1)->RasterIO(GF_Write, 0, 0, frame.columns, frame.rows, levels.data(),
+                                                        frame.columns, frame.rows, GDT_Float32, 0, 0, nullptr);
   file->FlushCache(true);
   return wrote == CE_None && CPLGetLastErrorType() < CE_Failure;
 }
@@ -184,10 +188,12 @@ bool write_levels(const LevelGrid& grid, const FileFrame& lies, const fs::path& 
 }  // namespace
 
 Expected<LevelGrid> load_level_grid(const fs::path& path, const EarthTie& tie) {
-  if (std::error_code error; !fs::exists(path, error)) return problem_of(path, "is not there", "put the ground's GeoTIFF back beside the site file");
+  if (std::error_code error; !fs::exists(path, error))
+    return problem_of(path, "is not there", "put the ground's GeoTIFF back beside the site file");
   const Quietly quietly;
   const auto file = opened(path);
-  if (file == nullptr) return problem_of(path, "is no GeoTIFF that can be read", "put the ground's GeoTIFF beside the site file");
+  if (file == nullptr)
+    return problem_of(path, "is no GeoTIFF that can be read", "put the ground's GeoTIFF beside the site file");
   if (file->GetRasterCount() != 1) {
     return problem_of(path, fmt::format("has {} bands", file->GetRasterCount()), "give a file with one band of levels");
   }
@@ -209,7 +215,8 @@ tl::expected<void, Problems> save_level_grid(const LevelGrid& grid, const EarthT
   if (write_levels(grid, *lies, temporary)) return put_in_place(temporary, path);
   std::error_code ignored;
   fs::remove(temporary, ignored);
-  return problem_of(path, fmt::format("cannot be written: {}", CPLGetLastErrorMsg()), "check the folder and the room on the disk");
+  return problem_of(path, fmt::format("cannot be written: {}", CPLGetLastErrorMsg()),
+                    "check the folder and the room on the disk");
 }
 
 }  // namespace yardwright

@@ -15,6 +15,7 @@ namespace yardwright {
 Expected<LevelGrid> load_level_grid(const std::filesystem::path& path, const EarthTie& tie);
 
 /// Replaces the file at once or not at all; load_level_grid gives back exactly `grid`.
-tl::expected<void, Problems> save_level_grid(const LevelGrid& grid, const EarthTie& tie, const std::filesystem::path& path);
+tl::expected<void, Problems> save_level_grid(const LevelGrid& grid, const EarthTie& tie,
+                                             const std::filesystem::path& path);
 
 }  // namespace yardwright

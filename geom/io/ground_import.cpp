@@ -28,16 +28,19 @@ struct Origin {
 };
 
 Origin origin_for(const LevelSource& source, const Site& site, const ImportOptions& options) {
-  if (site.tie.epsg != 0 && source.epsg == site.tie.epsg) return {{site.tie.easting_m, site.tie.northing_m}, "placed by the site's tie to the earth"};
+  if (site.tie.epsg != 0 && source.epsg == site.tie.epsg)
+    return {{site.tie.easting_m, site.tie.northing_m}, "placed by the site's tie to the earth"};
   const EarthPoint middle = between(source.low, source.high, 0.5);
   const auto with_middle_at = [&](SitePoint at) { return middle - VectorIn<EarthFrame>{at.x, at.y}; };
   if (options.centre_at) return {with_middle_at(*options.centre_at), "its centre is placed where it was asked"};
   if (!site.lot.corners.empty() && source.epsg != 0) {
     const Box lot = box_of(site.lot.corners);
-    return {with_middle_at(between(lot.low, lot.high, 0.5)), "the site was not tied to the earth: the file's centre is put on the lot's centre"};
+    return {with_middle_at(between(lot.low, lot.high, 0.5)),
+            "the site was not tied to the earth: the file's centre is put on the lot's centre"};
   }
   if (source.epsg == 0) return {{0, 0}, "placed by its own numbers in the site's frame"};
-  return {{std::floor(source.low.x), std::floor(source.low.y)}, "the site's origin is put at the file's south-west corner"};
+  return {{std::floor(source.low.x), std::floor(source.low.y)},
+          "the site's origin is put at the file's south-west corner"};
 }
 
 /// The box to cover, in the site frame: what the file covers, of it the lot and its margin where there is a lot.
@@ -70,7 +73,9 @@ Shortfall shortfall_of(const Box& box, const std::vector<SitePoint>& points) {
 }
 
 /// The lattice line at or beyond `value`; lattice lines run through `through`.
-double lattice_up(double value, double through, double cell_m) { return through + std::ceil((value - through) / cell_m - 1e-6) * cell_m; }
+double lattice_up(double value, double through, double cell_m) {
+  return through + std::ceil((value - through) / cell_m - 1e-6) * cell_m;
+}
 
 /// Whole cells within the box, on the file's own cells where those have the same size, so that no level is blurred.
 GridFrame frame_within(const Box& box, const LevelSource& source, EarthPoint origin, double cell_m) {
@@ -79,18 +84,23 @@ GridFrame frame_within(const Box& box, const LevelSource& source, EarthPoint ori
   GridFrame frame;
   frame.cell_m = cell_m;
   frame.south_west = {lattice_up(box.low.x, through.x, cell_m), lattice_up(box.low.y, through.y, cell_m)};
-  const auto count = [&](double from, double to) { return static_cast<int>(std::clamp(std::floor((to - from) / cell_m + 1e-6), 0.0, 1e6)); };
+  const auto count = [&](double from, double to) {
+    return static_cast<int>(std::clamp(std::floor((to - from) / cell_m + 1e-6), 0.0, 1e6));
+  };
   frame.columns = count(frame.south_west.x, box.high.x);
   frame.rows = count(frame.south_west.y, box.high.y);
   return frame;
 }
 
-Expected<GridFrame> frame_for(const LevelSource& source, EarthPoint origin, const Site& site, const ImportOptions& options, const std::string& where) {
-  if (!(options.cell_m > 0) || !(options.margin_m >= 0)) return refused("the cell or the margin is not a length", where, "give a positive cell and no negative margin");
+Expected<GridFrame> frame_for(const LevelSource& source, EarthPoint origin, const Site& site,
+                              const ImportOptions& options, const std::string& where) {
+  if (!(options.cell_m > 0) || !(options.margin_m >= 0))
+    return refused("the cell or the margin is not a length", where, "give a positive cell and no negative margin");
   const Box box = wanted_box(source, origin, site, options.margin_m);
   if (const Shortfall missing = shortfall_of(box, site.lot.corners); missing.by_m > options.cell_m) {
-    return refused(fmt::format("does not cover the lot: it ends {} short of its {} side", text_of(missing.by_m, Quantity::length, site.units), missing.side), where,
-                   "give a file that covers it, or its place with --centre");
+    return refused(fmt::format("does not cover the lot: it ends {} short of its {} side",
+                               text_of(missing.by_m, Quantity::length, site.units), missing.side),
+                   where, "give a file that covers it, or its place with --centre");
   }
   const GridFrame frame = frame_within(box, source, origin, options.cell_m);
   if (frame.cells() > most_cells) {
@@ -102,12 +112,17 @@ Expected<GridFrame> frame_for(const LevelSource& source, EarthPoint origin, cons
   return frame;
 }
 
-Expected<LevelGrid> whole_grid(std::vector<double> levels_m, const GridFrame& frame, const ImportOptions& options, const std::string& where, ImportedGround& out) {
+Expected<LevelGrid> whole_grid(std::vector<double> levels_m, const GridFrame& frame, const ImportOptions& options,
+                               const std::string& where, ImportedGround& out) {
   const Holes holes = mark_holes(levels_m, frame);
-  if (holes.cells == frame.cells()) return refused("has no level where the site lies", where, "give a file that covers it");
+  if (holes.cells == frame.cells())
+    return refused("has no level where the site lies", where, "give a file that covers it");
   if (holes.cells > 0) {
-    if (!options.fill_holes) return refused(holes_words(holes, frame), where, "fill them from their rims with --fill-holes, or give a file without holes");
-    if (fill_holes(levels_m, frame) > 0) return refused("has holes that could not be filled", where, "give a file without holes");
+    if (!options.fill_holes)
+      return refused(holes_words(holes, frame), where,
+                     "fill them from their rims with --fill-holes, or give a file without holes");
+    if (fill_holes(levels_m, frame) > 0)
+      return refused("has holes that could not be filled", where, "give a file without holes");
     out.filled_cells = holes.cells;
     out.notes.push_back(holes_words(holes, frame) + "; they were filled from their rims");
   }
@@ -128,7 +143,8 @@ double metres_in(MapUnit unit) {
   return 1;
 }
 
-Expected<ImportedGround> import_ground(const std::filesystem::path& file, const Site& site, const ImportOptions& options) {
+Expected<ImportedGround> import_ground(const std::filesystem::path& file, const Site& site,
+                                       const ImportOptions& options) {
   const std::string where = file.filename().string();
   const auto source = is_spot_list(file) ? open_spot_levels(file, site, options) : open_raster(file, site, options);
   if (!source) return tl::unexpected{source.error()};

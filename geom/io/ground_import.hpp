@@ -18,8 +18,8 @@ double metres_in(MapUnit unit);
 
 struct ImportOptions {
   double cell_m = 1;
-  double margin_m = 100;     ///< of ground around the lot, so that water from upslope is seen
-  bool fill_holes = false;   ///< from their rims, instead of refusing
+  double margin_m = 100;                 ///< of ground around the lot, so that water from upslope is seen
+  bool fill_holes = false;               ///< from their rims, instead of refusing
   std::optional<MapUnit> vertical_unit;  ///< in place of what the file says
   std::optional<MapUnit> plan_unit;      ///< of files without a coordinate system
   int epsg = 0;                          ///< of files that do not say their coordinate system; 0: not given
@@ -35,6 +35,7 @@ struct ImportedGround {
 };
 
 /// Covers the lot and the margin as far as the file reaches; all of the file where the site has no lot.
-Expected<ImportedGround> import_ground(const std::filesystem::path& file, const Site& site, const ImportOptions& options = {});
+Expected<ImportedGround> import_ground(const std::filesystem::path& file, const Site& site,
+                                       const ImportOptions& options = {});
 
 }  // namespace yardwright

@@ -58,7 +58,8 @@ class Builder {
     if (std::ranges::find(object, name, &JsonMember::key) != object.end()) {
       return stop(fmt::format("\"{}\" is given twice", name), "keep one of them");
     }
-    if (object.size() >= most_keys) return stop("an object has too many fields", "keep to the fields of docs/format.md");
+    if (object.size() >= most_keys)
+      return stop("an object has too many fields", "keep to the fields of docs/format.md");
     keys_.push_back(std::move(name));
     return true;
   }
@@ -82,7 +83,8 @@ class Builder {
 
   bool open(JsonValue value) {
     if (open_.size() >= limits_.depth) {
-      return stop(fmt::format("is nested more than {} deep", limits_.depth), "no yard file is; look for stray brackets");
+      return stop(fmt::format("is nested more than {} deep", limits_.depth),
+                  "no yard file is; look for stray brackets");
     }
     if (!counted()) return false;
     open_.push_back(std::move(value));
@@ -103,7 +105,8 @@ class Builder {
   }
 
   bool counted() {
-    return ++count_ <= limits_.values || stop(fmt::format("holds more than {} values", limits_.values), "no yard file does");
+    return ++count_ <= limits_.values ||
+           stop(fmt::format("holds more than {} values", limits_.values), "no yard file does");
   }
 
   void attach(JsonValue value) {
@@ -130,7 +133,8 @@ Problem syntax_problem(std::string_view text, std::string_view name, std::size_t
   const std::string_view before = text.substr(0, std::min(position > 0 ? position - 1 : 0, text.size()));
   const auto line = std::ranges::count(before, '\n') + 1;
   const std::size_t line_start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
-  return {"the text is no JSON from here on", fmt::format("{}, line {}, column {}", name, line, before.size() - line_start + 1),
+  return {"the text is no JSON from here on",
+          fmt::format("{}, line {}, column {}", name, line, before.size() - line_start + 1),
           "look here and just before for a missing comma, quote or bracket, or a number that is none"};
 }
 

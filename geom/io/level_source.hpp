@@ -15,8 +15,8 @@ struct EarthFrame {};
 using EarthPoint = PointIn<EarthFrame>;
 
 struct LevelSource {
-  EarthPoint low, high;      ///< the box that the file covers
-  double lattice_m = 0;      ///< size of the file's own cells where its axes are the box's; else 0
+  EarthPoint low, high;  ///< the box that the file covers
+  double lattice_m = 0;  ///< size of the file's own cells where its axes are the box's; else 0
   int epsg = 0;
   std::string coordinate_system;
   std::vector<std::string> notes;
@@ -27,6 +27,7 @@ struct LevelSource {
 inline constexpr std::size_t most_cells = 16'000'000;
 
 Expected<LevelSource> open_raster(const std::filesystem::path& file, const Site& site, const ImportOptions& options);
-Expected<LevelSource> open_spot_levels(const std::filesystem::path& file, const Site& site, const ImportOptions& options);
+Expected<LevelSource> open_spot_levels(const std::filesystem::path& file, const Site& site,
+                                       const ImportOptions& options);
 
 }  // namespace yardwright

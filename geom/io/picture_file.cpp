@@ -39,8 +39,8 @@ bool read(const Reading& reading, GDALRasterBand& band, Channel& into, bool aver
   GDALRasterIOExtraArg extra;
   INIT_RASTERIO_EXTRA_ARG(extra);
   extra.eResampleAlg = averaged ? GRIORA_Average : GRIORA_NearestNeighbour;
-  return band.RasterIO(GF_Read, 0, 0, reading.dataset.GetRasterXSize(), reading.dataset.GetRasterYSize(), into.data(), reading.wide, reading.high,
-                       GDT_UInt16, 0, 0, &extra) == CE_None;
+  return band.RasterIO(GF_Read, 0, 0, reading.dataset.GetRasterXSize(), reading.dataset.GetRasterYSize(), into.data(),
+                       reading.wide, reading.high, GDT_UInt16, 0, 0, &extra) == CE_None;
 }
 
 std::uint32_t colour(std::uint32_t red, std::uint32_t green, std::uint32_t blue, std::uint32_t alpha) {
@@ -85,14 +85,17 @@ bool read_bands(const Reading& reading, std::vector<std::uint32_t>& colours) {
   const int bands = reading.dataset.GetRasterCount() >= 3 ? 3 : 1;
   std::vector<Channel> channels(static_cast<std::size_t>(bands));
   for (int band = 1; band <= bands; ++band) {
-    if (!read(reading, *reading.dataset.GetRasterBand(band), channels[static_cast<std::size_t>(band - 1)])) return false;
+    if (!read(reading, *reading.dataset.GetRasterBand(band), channels[static_cast<std::size_t>(band - 1)]))
+      return false;
   }
   Channel alpha;
   if (!read_alpha(reading, bands, alpha)) return false;
   const double stretch = stretch_of(reading.dataset.GetRasterBand(1)->GetRasterDataType(), channels);
   const auto part = [stretch](std::uint16_t value) { return static_cast<std::uint32_t>(std::lround(value * stretch)); };
   for (std::size_t i = 0; i < colours.size(); ++i) {
-    const auto of_band = [&](int band) { return part(channels[static_cast<std::size_t>(std::min(band, bands - 1))][i]); };
+    const auto of_band = [&](int band) {
+      return part(channels[static_cast<std::size_t>(std::min(band, bands - 1))][i]);
+    };
     colours[i] = colour(of_band(0), of_band(1), of_band(2), alpha[i]);
   }
   return true;
@@ -102,14 +105,19 @@ Expected<GdalDataset> opened(const fs::path& file) {
   const QuietGdal quiet;
   const std::string where = file.filename().string();
   std::error_code error;
-  if (!fs::is_regular_file(file, error)) return refused("is no file that can be read", where, "check its name and folder");
-  if (fs::file_size(file, error) > most_picture_bytes) return refused("is larger than 1 GB", where, "cut it to the yard");
+  if (!fs::is_regular_file(file, error))
+    return refused("is no file that can be read", where, "check its name and folder");
+  if (fs::file_size(file, error) > most_picture_bytes)
+    return refused("is larger than 1 GB", where, "cut it to the yard");
   const char* const drivers[] = {"PNG", "JPEG", "GTiff", nullptr};
   const char* const no_siblings[] = {nullptr};  // nothing beside the file is to change what it says
-  GdalDataset dataset{GDALDataset::Open(file.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, no_siblings)};
+  GdalDataset dataset{
+      GDALDataset::Open(file.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, no_siblings)};
   if (!dataset || dataset->GetRasterCount() < 1) return refused("is no picture that can be read", where, other_picture);
   if (double{1} * dataset->GetRasterXSize() * dataset->GetRasterYSize() > most_picture_pixels) {
-    return refused(fmt::format("has {} x {} pixels, more than a thousand million", dataset->GetRasterXSize(), dataset->GetRasterYSize()), where, "cut it to the yard");
+    return refused(fmt::format("has {} x {} pixels, more than a thousand million", dataset->GetRasterXSize(),
+                               dataset->GetRasterYSize()),
+                   where, "cut it to the yard");
   }
   return dataset;
 }
@@ -165,7 +173,8 @@ Expected<Pixels> read_pixels(const fs::path& file) {
 Expected<std::string> bring_beside(const fs::path& file, const fs::path& site_file) {
   const fs::path folder = site_file.parent_path().empty() ? fs::path{"."} : site_file.parent_path();
   if (const auto picture = opened(file); !picture) return tl::unexpected{picture.error()};
-  if (!is_plain_file_name(file.filename().string())) return refused("has a name that a site file cannot hold", file.filename().string(), "give it a plain name");
+  if (!is_plain_file_name(file.filename().string()))
+    return refused("has a name that a site file cannot hold", file.filename().string(), "give it a plain name");
   const std::string name = free_name(file, folder);
   if (fs::exists(folder / name)) return name;
   const fs::path temporary = temporary_beside(folder / name);
@@ -177,7 +186,8 @@ Expected<std::string> bring_beside(const fs::path& file, const fs::path& site_fi
   }
   std::error_code ignored;
   fs::remove(temporary, ignored);
-  return refused("cannot be copied beside the site file: " + failed.message(), name, "check that its folder may be written to and has room");
+  return refused("cannot be copied beside the site file: " + failed.message(), name,
+                 "check that its folder may be written to and has room");
 }
 
 }  // namespace yardwright

@@ -27,9 +27,13 @@ struct Source {
   bool has_place = false;
 
   SitePoint corner(double column, double row) const {
-    return {of_pixels[0] + column * of_pixels[1] + row * of_pixels[2], of_pixels[3] + column * of_pixels[4] + row * of_pixels[5]};
+    return {of_pixels[0] + column * of_pixels[1] + row * of_pixels[2],
+            of_pixels[3] + column * of_pixels[4] + row * of_pixels[5]};
   }
-  Cross cross() const { return {corner(wide / 2, high / 2), corner(0, high / 2), corner(wide, high / 2), corner(wide / 2, 0), corner(wide / 2, high)}; }
+  Cross cross() const {
+    return {corner(wide / 2, high / 2), corner(0, high / 2), corner(wide, high / 2), corner(wide / 2, 0),
+            corner(wide / 2, high)};
+  }
   const OGRSpatialReference* system() const { return has_place ? dataset->GetSpatialRef() : nullptr; }
 };
 
@@ -37,7 +41,8 @@ Source source_of(const fs::path& file) {
   Source source;
   const char* const drivers[] = {"PNG", "JPEG", "GTiff", nullptr};
   const char* const no_siblings[] = {nullptr};
-  source.dataset.reset(GDALDataset::Open(file.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, no_siblings));
+  source.dataset.reset(
+      GDALDataset::Open(file.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, no_siblings));
   source.wide = source.dataset->GetRasterXSize();
   source.high = source.dataset->GetRasterYSize();
   source.has_place = source.dataset->GetGeoTransform(source.of_pixels.data()) == CE_None;
@@ -80,8 +85,8 @@ std::optional<double> own_width_m(const Source& source) {
 Box lot_box(const Site& site) { return site.lot.corners.empty() ? Box{{0, 0}, {100, 100}} : box_of(site.lot.corners); }
 
 bool is_sensible(const Picture& picture) {
-  return std::isfinite(picture.at.x + picture.at.y) && picture.width_m >= 0.1 && picture.width_m <= 100'000 && picture.proportion_ratio >= 0.001 &&
-         picture.proportion_ratio <= 1000;
+  return std::isfinite(picture.at.x + picture.at.y) && picture.width_m >= 0.1 && picture.width_m <= 100'000 &&
+         picture.proportion_ratio >= 0.001 && picture.proportion_ratio <= 1000;
 }
 
 ImportedPicture placed(const Source& source, const Site& site) {
@@ -113,7 +118,9 @@ Expected<ImportedPicture> import_picture(const fs::path& file, const fs::path& s
   if (!readable) return tl::unexpected{readable.error()};
   const QuietGdal quiet;
   ImportedPicture out = placed(source_of(file), site);
-  if (!is_sensible(out.picture)) return refused("has no sensible size on the ground", file.filename().string(), "give a picture without coordinates and fit it by two points");
+  if (!is_sensible(out.picture))
+    return refused("has no sensible size on the ground", file.filename().string(),
+                   "give a picture without coordinates and fit it by two points");
   auto name = bring_beside(file, site_file);
   if (!name) return tl::unexpected{name.error()};
   out.picture.file = std::move(*name);

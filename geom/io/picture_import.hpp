@@ -15,10 +15,11 @@ enum class PicturePlacing : std::uint8_t { by_coordinates, by_size, on_lot };
 struct ImportedPicture {
   Picture picture;
   PicturePlacing placing = PicturePlacing::on_lot;
-  std::string note;  ///< how it was placed and what is still to do, a sentence
+  std::string note;                 ///< how it was placed and what is still to do, a sentence
   int width_px = 0, height_px = 0;  ///< of the file
 };
 
-Expected<ImportedPicture> import_picture(const std::filesystem::path& file, const std::filesystem::path& site_file, const Site& site);
+Expected<ImportedPicture> import_picture(const std::filesystem::path& file, const std::filesystem::path& site_file,
+                                         const Site& site);
 
 }  // namespace yardwright

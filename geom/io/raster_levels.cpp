@@ -41,7 +41,8 @@ bool in_metres(const OGRSpatialReference& system) {
 int utm_epsg(const OGRSpatialReference& own, double longitude_deg, double latitude_deg) {
   const int zone = std::clamp(static_cast<int>(std::floor((longitude_deg + 180) / 6)) + 1, 1, 60);
   const char* datum = own.GetAttrValue("DATUM");
-  const bool nad83 = datum && (std::string{datum}.find("North_American_Datum_1983") == 0 || std::string{datum}.find("NAD83") == 0);
+  const bool nad83 =
+      datum && (std::string{datum}.find("North_American_Datum_1983") == 0 || std::string{datum}.find("NAD83") == 0);
   if (nad83 && latitude_deg > 0 && zone <= 23) return 26900 + zone;
   return (latitude_deg >= 0 ? 32600 : 32700) + zone;
 }
@@ -49,7 +50,8 @@ int utm_epsg(const OGRSpatialReference& own, double longitude_deg, double latitu
 struct Transform {
   std::array<double, 6> of_pixels{};
   SitePoint corner(double column, double row) const {
-    return {of_pixels[0] + column * of_pixels[1] + row * of_pixels[2], of_pixels[3] + column * of_pixels[4] + row * of_pixels[5]};
+    return {of_pixels[0] + column * of_pixels[1] + row * of_pixels[2],
+            of_pixels[3] + column * of_pixels[4] + row * of_pixels[5]};
   }
   bool north_up() const { return of_pixels[2] == 0 && of_pixels[4] == 0 && of_pixels[5] == -of_pixels[1]; }
 };
@@ -64,15 +66,18 @@ int target_epsg(const Raster& raster, const Site& site) {
   if (site.tie.epsg != 0) return site.tie.epsg;
   if (in_metres(raster.own) && epsg_of(raster.own) != 0) return epsg_of(raster.own);
   OGRSpatialReference degrees = system_of_epsg(4326);
-  const std::unique_ptr<OGRCoordinateTransformation> to_degrees{OGRCreateCoordinateTransformation(&raster.own, &degrees)};
-  SitePoint middle = transform_of(*raster.dataset).corner(raster.dataset->GetRasterXSize() / 2.0, raster.dataset->GetRasterYSize() / 2.0);
+  const std::unique_ptr<OGRCoordinateTransformation> to_degrees{
+      OGRCreateCoordinateTransformation(&raster.own, &degrees)};
+  SitePoint middle = transform_of(*raster.dataset)
+                         .corner(raster.dataset->GetRasterXSize() / 2.0, raster.dataset->GetRasterYSize() / 2.0);
   if (!to_degrees || !to_degrees->Transform(1, &middle.x, &middle.y)) return 0;
   return utm_epsg(raster.own, middle.x, middle.y);
 }
 
 /// The largest box that lies inside the raster's four sides, as they run in the target system.
 bool find_covered_box(const Raster& raster, LevelSource& out) {
-  const std::unique_ptr<OGRCoordinateTransformation> to_target{OGRCreateCoordinateTransformation(&raster.own, &raster.target)};
+  const std::unique_ptr<OGRCoordinateTransformation> to_target{
+      OGRCreateCoordinateTransformation(&raster.own, &raster.target)};
   if (!to_target) return false;
   const Transform pixels = transform_of(*raster.dataset);
   const double wide = raster.dataset->GetRasterXSize(), high = raster.dataset->GetRasterYSize();
@@ -97,7 +102,8 @@ bool find_covered_box(const Raster& raster, LevelSource& out) {
 double metres_in_named(std::string name) {
   std::ranges::transform(name, name.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
   if (name.empty()) return 0;
-  if (name.find("survey") != std::string::npos || name == "us-ft" || name == "ftus") return metres_in(MapUnit::us_survey_foot);
+  if (name.find("survey") != std::string::npos || name == "us-ft" || name == "ftus")
+    return metres_in(MapUnit::us_survey_foot);
   if (name == "ft" || name.find("foot") == 0 || name.find("feet") == 0) return metres_in(MapUnit::foot);
   return name == "m" || name.find("met") == 0 ? 1.0 : 0.0;
 }
@@ -115,7 +121,8 @@ double vertical_unit_m(Raster& raster, const ImportOptions& options, std::vector
     return unit_m;
   }
   if (raster.own.IsProjected() && !in_metres(raster.own)) return 0;
-  notes.emplace_back("levels are taken as metres: the file does not say their unit (--vertical-unit ft where they are feet)");
+  notes.emplace_back(
+      "levels are taken as metres: the file does not say their unit (--vertical-unit ft where they are feet)");
   return 1;
 }
 
@@ -132,7 +139,8 @@ void* pixel_transformer(const Raster& raster, GDALDataset& into) {
 }
 
 bool warp(const Raster& raster, GDALDataset& into, double no_level) {
-  std::unique_ptr<GDALWarpOptions, decltype(&GDALDestroyWarpOptions)> options{GDALCreateWarpOptions(), GDALDestroyWarpOptions};
+  std::unique_ptr<GDALWarpOptions, decltype(&GDALDestroyWarpOptions)> options{GDALCreateWarpOptions(),
+                                                                              GDALDestroyWarpOptions};
   options->hSrcDS = raster.dataset.get();
   options->hDstDS = &into;
   options->eResampleAlg = GRA_Bilinear;
@@ -172,7 +180,9 @@ std::vector<double> sample(Raster& raster, const GridFrame& frame, EarthPoint or
   if (!warp(raster, *into, no_level)) return levels_m;
   std::vector<double> row(static_cast<std::size_t>(frame.columns));
   for (int from_north = 0; from_north < frame.rows; ++from_north) {
-    if (into->GetRasterBand(1)->RasterIO(GF_Read, 0, from_north, frame.columns, 1, row.data(), frame.columns, 1, GDT_Float64, 0, 0, nullptr) != CE_None) continue;
+    if (into->GetRasterBand(1)->RasterIO(GF_Read, 0, from_north, frame.columns, 1, row.data(), frame.columns, 1,
+                                         GDT_Float64, 0, 0, nullptr) != CE_None)
+      continue;
     double* out = &levels_m[frame.offset({0, frame.rows - 1 - from_north})];
     for (const double raw : row) *out++ = raw == no_level ? std::nan("") : raw * raster.scale + raster.offset_m;
   }
@@ -182,9 +192,12 @@ std::vector<double> sample(Raster& raster, const GridFrame& frame, EarthPoint or
 /// The file's own coordinate system without its heights; what the options say where it has none.
 bool find_own_system(Raster& raster, const ImportOptions& options, LevelSource& out) {
   const OGRSpatialReference* said = raster.dataset->GetSpatialRef();
-  if (said) raster.own = *said;
-  else if (options.epsg != 0) raster.own = system_of_epsg(options.epsg);
-  else return false;
+  if (said)
+    raster.own = *said;
+  else if (options.epsg != 0)
+    raster.own = system_of_epsg(options.epsg);
+  else
+    return false;
   raster.own.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
   out.coordinate_system = raster.own.GetName() ? raster.own.GetName() : "unnamed";
   return true;
@@ -195,24 +208,33 @@ bool find_own_system(Raster& raster, const ImportOptions& options, LevelSource& 
 Expected<LevelSource> open_raster(const std::filesystem::path& file, const Site& site, const ImportOptions& options) {
   const QuietGdal quiet;
   const std::string where = file.filename().string();
-  if (std::error_code error; !std::filesystem::exists(file, error)) return refused("is not there", file.string(), "give the path of a GeoTIFF, an ESRI ASCII grid or a list of spot levels");
+  if (std::error_code error; !std::filesystem::exists(file, error))
+    return refused("is not there", file.string(),
+                   "give the path of a GeoTIFF, an ESRI ASCII grid or a list of spot levels");
   const char* const drivers[] = {"GTiff", "AAIGrid", nullptr};  // no format that names further files
   auto raster = std::make_shared<Raster>();
   raster->dataset.reset(GDALDataset::Open(file.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, nullptr));
   const std::string reason = quiet.message();
-  if (!raster->dataset) return refused("is no raster that can be read" + (reason.empty() ? "" : ": " + reason), where, "give a GeoTIFF, an ESRI ASCII grid or a list of spot levels");
-  if (raster->dataset->GetRasterCount() != 1) return refused("has more than one band", where, "give a raster whose only band is the ground's level");
+  if (!raster->dataset)
+    return refused("is no raster that can be read" + (reason.empty() ? "" : ": " + reason), where,
+                   "give a GeoTIFF, an ESRI ASCII grid or a list of spot levels");
+  if (raster->dataset->GetRasterCount() != 1)
+    return refused("has more than one band", where, "give a raster whose only band is the ground's level");
   LevelSource out;
-  if (!find_own_system(*raster, options, out)) return refused("does not say its coordinate system", where, "give its EPSG code, as in --epsg 26915");
+  if (!find_own_system(*raster, options, out))
+    return refused("does not say its coordinate system", where, "give its EPSG code, as in --epsg 26915");
   const double unit_m = vertical_unit_m(*raster, options, out.notes);
-  if (unit_m == 0) return refused("lies in feet and does not say whether its levels are feet or metres", where, "give --vertical-unit ft, us-ft or m");
+  if (unit_m == 0)
+    return refused("lies in feet and does not say whether its levels are feet or metres", where,
+                   "give --vertical-unit ft, us-ft or m");
   raster->own.DemoteTo2D(nullptr);
   raster->scale = unit_m * raster->dataset->GetRasterBand(1)->GetScale();
   raster->offset_m = unit_m * raster->dataset->GetRasterBand(1)->GetOffset();
   out.epsg = target_epsg(*raster, site);
   raster->target = system_of_epsg(out.epsg);
   if (out.epsg == 0 || !in_metres(raster->target) || !find_covered_box(*raster, out)) {
-    return refused("cannot be brought from " + out.coordinate_system + " into projected metres", where, "reproject it to a UTM zone first");
+    return refused("cannot be brought from " + out.coordinate_system + " into projected metres", where,
+                   "reproject it to a UTM zone first");
   }
   out.sample = [raster](const GridFrame& frame, EarthPoint origin) { return sample(*raster, frame, origin); };
   return out;

@@ -7,12 +7,20 @@ namespace yardwright {
 namespace {
 
 Quantity quantity_named(const std::string& name) {
-  constexpr std::pair<std::string_view, Quantity> names[] = {
-      {"ratio", Quantity::ratio},       {"count", Quantity::count},           {"length", Quantity::length},
-      {"area", Quantity::area},         {"volume", Quantity::volume},         {"grain-volume", Quantity::grain_volume},
-      {"flow", Quantity::flow},         {"speed", Quantity::speed},           {"angle", Quantity::angle},
-      {"grade", Quantity::grade},       {"duration", Quantity::duration},     {"voltage", Quantity::voltage},
-      {"rain-depth", Quantity::rain_depth}, {"tank-volume", Quantity::tank_volume}};
+  constexpr std::pair<std::string_view, Quantity> names[] = {{"ratio", Quantity::ratio},
+                                                             {"count", Quantity::count},
+                                                             {"length", Quantity::length},
+                                                             {"area", Quantity::area},
+                                                             {"volume", Quantity::volume},
+                                                             {"grain-volume", Quantity::grain_volume},
+                                                             {"flow", Quantity::flow},
+                                                             {"speed", Quantity::speed},
+                                                             {"angle", Quantity::angle},
+                                                             {"grade", Quantity::grade},
+                                                             {"duration", Quantity::duration},
+                                                             {"voltage", Quantity::voltage},
+                                                             {"rain-depth", Quantity::rain_depth},
+                                                             {"tank-volume", Quantity::tank_volume}};
   for (const auto& [key, quantity] : names) {
     if (key == name) return quantity;
   }

@@ -44,7 +44,8 @@ struct ItemVisit {
 
 void check_life(const Item& item, Faults& faults) {
   if (!item.gone_in || *item.gone_in > item.phase) return;
-  faults.push_back({&item, "", "gone-in", fmt::format("is phase {}, not after its own phase {}", *item.gone_in, item.phase),
+  faults.push_back({&item, "", "gone-in",
+                    fmt::format("is phase {}, not after its own phase {}", *item.gone_in, item.phase),
                     "let it go in a later phase than the one it is built in"});
 }
 
@@ -61,7 +62,8 @@ void check_ground(const Ground& ground, Faults& faults) {
 
 void check_lot(const Lot& lot, Faults& faults) {
   if (lot.edges.size() != lot.corners.size()) {
-    faults.push_back({nullptr, "lot", "edges", fmt::format("are {} for {} corners", lot.edges.size(), lot.corners.size()),
+    faults.push_back({nullptr, "lot", "edges",
+                      fmt::format("are {} for {} corners", lot.edges.size(), lot.corners.size()),
                       "give one edge for each corner"});
   }
   const std::string wrong = lot.corners.empty() ? "" : what_is_wrong_with(Polygon{lot.corners, {}});

@@ -14,7 +14,8 @@ namespace fs = std::filesystem;
 Expected<LevelGrid> levels_beside(const fs::path& site_path, const Site& site) {
   const fs::path file = site_path.parent_path() / site.ground.file;
   if (!stays_in_folder(file)) {
-    return refused("is a link out of the folder of the site file", file.string(), "put the file itself beside the site file");
+    return refused("is a link out of the folder of the site file", file.string(),
+                   "put the file itself beside the site file");
   }
   return load_level_grid(file, site.tie);
 }

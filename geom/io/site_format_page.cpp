@@ -47,22 +47,24 @@ class Rows {
   static std::string value_words(const Field&, ItemId) { return "id or null"; }
   static std::string value_words(const Field&, const std::vector<ItemId>&) { return "list of ids"; }
   static std::string value_words(const Field&, SitePoint) { return "point"; }
-  static std::string value_words(const Field& field, const SitePath&) { return field.closed ? "ring of points" : "list of points"; }
-  template <class Enum>
-    requires std::is_enum_v<Enum>
-  static std::string value_words(const Field&, Enum) {
-    return fmt::format("{}", fmt::join(names_of(Enum{}), ", "));
+  static std::string value_words(const Field& field, const SitePath&) {
+    return field.closed ? "ring of points" : "list of points";
   }
   template <class Enum>
-    requires std::is_enum_v<Enum>
+  requires std::is_enum_v<Enum>
+  static std::string value_words(const Field&, Enum) { return fmt::format("{}", fmt::join(names_of(Enum{}), ", ")); }
+  template <class Enum>
+  requires std::is_enum_v<Enum>
   static std::string value_words(const Field& field, const std::vector<Enum>&) {
     return "list of " + value_words(field, Enum{});
   }
 
   template <class Member>
   static std::string default_words(const Field& field, const Member& member) {
-    if constexpr (std::is_same_v<Member, SitePoint> || std::is_same_v<Member, SitePath>) return "must be given";
-    else return fmt::format("`{}`", FieldWriter{UnitSystem::us}.json_of(field, member));
+    if constexpr (std::is_same_v<Member, SitePoint> || std::is_same_v<Member, SitePath>)
+      return "must be given";
+    else
+      return fmt::format("`{}`", FieldWriter{UnitSystem::us}.json_of(field, member));
   }
 
   std::string before_, rows_;
@@ -72,8 +74,9 @@ template <class Struct>
 std::string table(std::string_view title, const Struct& value) {
   Rows rows;
   visit_fields(value, rows);
-  return fmt::format("### {}\n\n| field | value | meaning | bounds | default (US) |\n| --- | --- | --- | --- | --- |\n{}\n", title,
-                     rows.text());
+  return fmt::format(
+      "### {}\n\n| field | value | meaning | bounds | default (US) |\n| --- | --- | --- | --- | --- |\n{}\n", title,
+      rows.text());
 }
 
 }  // namespace

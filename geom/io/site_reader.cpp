@@ -90,7 +90,8 @@ class SiteReader {
     const std::size_t before = problems_.size();
     RuleOverride own;
     const JsonValue* id = member(value, "rule");
-    FieldReader reader{value, part(id != nullptr && id->text() != nullptr ? "rule " + *id->text() : "rules"), site_.units, problems_};
+    FieldReader reader{value, part(id != nullptr && id->text() != nullptr ? "rule " + *id->text() : "rules"),
+                       site_.units, problems_};
     if (value.object() == nullptr) return;
     reader(Field{"rule", "rule", ""}, own.rule);
     reader(Field{"basis", "basis", ""}, own.basis);
@@ -101,8 +102,9 @@ class SiteReader {
       std::vector<std::string_view> ids;
       for (const Rule& rule : book.rules()) ids.push_back(rule.id);
       const std::string_view nearest = nearest_word(own.rule, ids);
-      return reader.note(value.line, "rule", fmt::format("{} is no rule of the book", json_text(own.rule)),
-                         nearest.empty() ? "see the ids of assets/rules.json" : fmt::format("did you mean \"{}\"?", nearest));
+      return reader.note(
+          value.line, "rule", fmt::format("{} is no rule of the book", json_text(own.rule)),
+          nearest.empty() ? "see the ids of assets/rules.json" : fmt::format("did you mean \"{}\"?", nearest));
     }
     if (limit == nullptr) return reader.note(value.line, "value", "is missing", "give the site's own value");
     reader.read(Field{"value", "value", "", book.at(own.rule).quantity}, *limit, own.value);
@@ -147,13 +149,15 @@ class SiteReader {
     const JsonValue* id = member(value, "id");
     const JsonValue* name = member(value, "name");
     std::string words = id != nullptr && id->number() != nullptr ? fmt::format("item {:g}", *id->number()) : "an item";
-    if (name != nullptr && name->text() != nullptr && !name->text()->empty()) words += fmt::format(" ({})", *name->text());
+    if (name != nullptr && name->text() != nullptr && !name->text()->empty())
+      words += fmt::format(" ({})", *name->text());
     return words;
   }
 
   void read_id(const JsonValue& value, FieldReader& reader, ItemId& id) {
     const JsonValue* given = reader.take("id");
-    if (given == nullptr || given->is_null()) return reader.note(value.line, "id", "is missing", "give a whole number of its own");
+    if (given == nullptr || given->is_null())
+      return reader.note(value.line, "id", "is missing", "give a whole number of its own");
     reader.read(Field{"id", "id", ""}, *given, id);
     if (id && !ids_.insert(id).second) {
       reader.note(value.line, "id", "is that of an earlier item too", "give each item a number of its own");
@@ -168,7 +172,9 @@ class SiteReader {
       thing = std::move(*known);
       return true;
     }
-    const std::string what = given == nullptr ? "is missing" : key == nullptr ? "is no text" : json_text(*key) + " is no kind";
+    const std::string what = given == nullptr ? "is missing"
+                             : key == nullptr ? "is no text"
+                                              : json_text(*key) + " is no kind";
     reader.note(value.line, "kind", what, suggestion(key == nullptr ? "" : *key, kind_keys()));
     return false;
   }
@@ -206,8 +212,8 @@ tl::expected<void, Problems> check_version(const JsonValue& root, std::string_vi
     return refused("is no yard file", std::string{name}, "a yard file begins with {\"yardwright\": 1");
   }
   if (*version->number() > site_file_version) {
-    return refused(fmt::format("was saved by a newer yardwright, as version {:g}; this one reads up to {}", *version->number(),
-                               site_file_version),
+    return refused(fmt::format("was saved by a newer yardwright, as version {:g}; this one reads up to {}",
+                               *version->number(), site_file_version),
                    std::string{name}, "open it with the newer program");
   }
   return {};
@@ -217,7 +223,8 @@ tl::expected<void, Problems> check_version(const JsonValue& root, std::string_vi
 
 Expected<Site> read_site(std::string_view text, std::string_view name) {
   if (text.size() > most_site_file_bytes) {
-    return refused(fmt::format("is larger than {} MB", most_site_file_bytes >> 20), std::string{name}, "no yard file is");
+    return refused(fmt::format("is larger than {} MB", most_site_file_bytes >> 20), std::string{name},
+                   "no yard file is");
   }
   const auto root = parse_json(text, name);
   if (!root) return tl::unexpected{root.error()};

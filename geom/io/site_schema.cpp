@@ -69,10 +69,8 @@ class Properties {
   static Json of(const Field&, SitePoint) { return reference("point"); }
   static Json of(const Field& field, const SitePath&) { return reference(field.closed ? "ring" : "path"); }
   template <class Enum>
-    requires std::is_enum_v<Enum>
-  static Json of(const Field&, Enum) {
-    return {{"enum", names_of(Enum{})}};
-  }
+  requires std::is_enum_v<Enum>
+  static Json of(const Field&, Enum) { return {{"enum", names_of(Enum{})}}; }
   template <class Element>
   static Json of(const Field& field, const std::vector<Element>&) {
     return {{"type", "array"}, {"items", of(field, Element{})}};
@@ -111,7 +109,10 @@ Json items_schema() {
     const Json is_this{{"required", {"kind"}}, {"properties", {{"kind", {{"const", key}}}}}};
     choices.push_back({{"if", is_this}, {"then", reference(key)}});
   }
-  const Json item{{"type", "object"}, {"required", {"id", "kind"}}, {"properties", {{"kind", {{"enum", keys}}}}}, {"allOf", choices}};
+  const Json item{{"type", "object"},
+                  {"required", {"id", "kind"}},
+                  {"properties", {{"kind", {{"enum", keys}}}}},
+                  {"allOf", choices}};
   return {{"type", "array"}, {"items", item}};
 }
 

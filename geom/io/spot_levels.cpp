@@ -33,13 +33,18 @@ MapUnit usual_unit(const Site& site) { return site.units == UnitSystem::us ? Map
 
 /// Spots at one place: the same level twice is said and dropped, two levels are a problem.
 Problems drop_repeats(std::vector<Spot>& spots, const std::string& where, std::vector<std::string>& notes) {
-  std::ranges::stable_sort(spots, [](const Spot& a, const Spot& b) { return std::pair{a.x, a.y} < std::pair{b.x, b.y}; });
+  std::ranges::stable_sort(spots, [](const Spot& a, const Spot& b) {
+    return std::pair{a.x, a.y} < std::pair{b.x, b.y};
+  });
   Problems problems;
   std::vector<Spot> kept;
   for (const Spot& spot : spots) {
     const bool repeats = !kept.empty() && kept.back().x == spot.x && kept.back().y == spot.y;
-    if (!repeats) kept.push_back(spot);
-    else if (kept.back().level != spot.level) problems.push_back({fmt::format("is at the place of line {} with another level", kept.back().line), fmt::format("{}, line {}", where, spot.line), "keep one of the two"});
+    if (!repeats)
+      kept.push_back(spot);
+    else if (kept.back().level != spot.level)
+      problems.push_back({fmt::format("is at the place of line {} with another level", kept.back().line),
+                          fmt::format("{}, line {}", where, spot.line), "keep one of the two"});
   }
   if (kept.size() < spots.size()) notes.push_back(fmt::format("{} spots were given twice", spots.size() - kept.size()));
   spots = std::move(kept);
@@ -55,7 +60,8 @@ SpotUnits units_for(const Site& site, const ImportOptions& options, std::vector<
   const MapUnit plan = options.plan_unit.value_or(usual_unit(site));
   const MapUnit level = options.vertical_unit.value_or(plan);
   const auto word = [](MapUnit unit) { return names_of(unit)[static_cast<std::size_t>(unit)]; };
-  notes.push_back(fmt::format("x and y are taken in {}, levels in {}", options.epsg != 0 ? "the coordinate system's unit" : word(plan), word(level)));
+  notes.push_back(fmt::format("x and y are taken in {}, levels in {}",
+                              options.epsg != 0 ? "the coordinate system's unit" : word(plan), word(level)));
   return {options.epsg != 0 ? 1.0 : metres_in(plan), metres_in(level)};
 }
 
@@ -80,11 +86,13 @@ bool in_one_line(const std::vector<double>& x_m, const std::vector<double>& y_m)
     const SiteVector v{x_m[i] - x_m[0], y_m[i] - y_m[0]};
     if (length(v) > length_m) length_m = length(v), along = unit(v);
   }
-  for (std::size_t i = 1; i < x_m.size(); ++i) width_m = std::max(width_m, std::abs(cross(along, SiteVector{x_m[i] - x_m[0], y_m[i] - y_m[0]})));
+  for (std::size_t i = 1; i < x_m.size(); ++i)
+    width_m = std::max(width_m, std::abs(cross(along, SiteVector{x_m[i] - x_m[0], y_m[i] - y_m[0]})));
   return width_m <= least_width_ratio * length_m;
 }
 
-std::shared_ptr<SpotSurface> triangulated(const std::vector<Spot>& spots, const SpotUnits& units, const LevelSource& box) {
+std::shared_ptr<SpotSurface> triangulated(const std::vector<Spot>& spots, const SpotUnits& units,
+                                          const LevelSource& box) {
   auto out = std::make_shared<SpotSurface>();
   out->middle = between(box.low, box.high, 0.5);
   for (const Spot& spot : spots) {
@@ -93,8 +101,11 @@ std::shared_ptr<SpotSurface> triangulated(const std::vector<Spot>& spots, const 
     out->level_m.push_back(spot.level * units.level_m);
   }
   if (spots.size() < 3 || in_one_line(out->x_m, out->y_m)) return out;
-  out->triangles.reset(GDALTriangulationCreateDelaunay(static_cast<int>(spots.size()), out->x_m.data(), out->y_m.data()));
-  if (out->triangles && !GDALTriangulationComputeBarycentricCoefficients(out->triangles.get(), out->x_m.data(), out->y_m.data())) out->triangles.reset();
+  out->triangles.reset(
+      GDALTriangulationCreateDelaunay(static_cast<int>(spots.size()), out->x_m.data(), out->y_m.data()));
+  if (out->triangles &&
+      !GDALTriangulationComputeBarycentricCoefficients(out->triangles.get(), out->x_m.data(), out->y_m.data()))
+    out->triangles.reset();
   return out;
 }
 
@@ -105,9 +116,12 @@ double level_in(const SpotSurface& surface, double x_m, double y_m, int& triangl
     return std::nan("");
   }
   std::array<double, 3> weight{};
-  GDALTriangulationComputeBarycentricCoordinates(surface.triangles.get(), triangle, x_m, y_m, &weight[0], &weight[1], &weight[2]);
+  GDALTriangulationComputeBarycentricCoordinates(surface.triangles.get(), triangle, x_m, y_m, &weight[0], &weight[1],
+                                                 &weight[2]);
   double level_m = 0;
-  for (std::size_t i = 0; i < 3; ++i) level_m += weight[i] * surface.level_m[static_cast<std::size_t>(surface.triangles->pasFacets[triangle].anVertexIdx[i])];
+  for (std::size_t i = 0; i < 3; ++i)
+    level_m +=
+        weight[i] * surface.level_m[static_cast<std::size_t>(surface.triangles->pasFacets[triangle].anVertexIdx[i])];
   return level_m;
 }
 
@@ -134,7 +148,8 @@ void find_box(const std::vector<Spot>& spots, double plan_m, LevelSource& out) {
 
 }  // namespace
 
-Expected<LevelSource> open_spot_levels(const std::filesystem::path& file, const Site& site, const ImportOptions& options) {
+Expected<LevelSource> open_spot_levels(const std::filesystem::path& file, const Site& site,
+                                       const ImportOptions& options) {
   const QuietGdal quiet;
   const std::string where = file.filename().string();
   const auto text = read_whole_file(file, most_list_bytes);
@@ -142,15 +157,19 @@ Expected<LevelSource> open_spot_levels(const std::filesystem::path& file, const 
   auto spots = read_spot_list(*text, where);
   if (!spots) return tl::unexpected{spots.error()};
   LevelSource out;
-  if (auto problems = drop_repeats(*spots, where, out.notes); !problems.empty()) return tl::unexpected{std::move(problems)};
+  if (auto problems = drop_repeats(*spots, where, out.notes); !problems.empty())
+    return tl::unexpected{std::move(problems)};
   const SpotUnits units = units_for(site, options, out.notes);
   out.coordinate_system = "the site's own frame";
   if (options.epsg != 0 && !reproject(*spots, site, options.epsg, out)) {
-    return refused(fmt::format("cannot be brought from EPSG {} into projected metres", options.epsg), where, "give the EPSG code of a projected system");
+    return refused(fmt::format("cannot be brought from EPSG {} into projected metres", options.epsg), where,
+                   "give the EPSG code of a projected system");
   }
   find_box(*spots, units.plan_m, out);
   const auto surface = triangulated(*spots, units, out);
-  if (!surface->triangles) return refused(fmt::format("its {} spots span no triangle", spots->size()), where, "give at least three spots that do not lie in one line");
+  if (!surface->triangles)
+    return refused(fmt::format("its {} spots span no triangle", spots->size()), where,
+                   "give at least three spots that do not lie in one line");
   out.notes.push_back(fmt::format("{} spots joined by {} triangles", spots->size(), surface->triangles->nFacets));
   out.sample = [surface](const GridFrame& frame, EarthPoint origin) { return sample(*surface, frame, origin); };
   return out;

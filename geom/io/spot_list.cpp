@@ -93,8 +93,10 @@ class SpotReader {
 
 void SpotReader::complain(std::string what, std::string mend) {
   constexpr std::size_t most_problems = 20;
-  if (problems_.size() == most_problems) ++unsaid_;
-  else problems_.push_back({std::move(what), fmt::format("{}, line {}", name_, line_), std::move(mend)});
+  if (problems_.size() == most_problems)
+    ++unsaid_;
+  else
+    problems_.push_back({std::move(what), fmt::format("{}, line {}", name_, line_), std::move(mend)});
 }
 
 void SpotReader::read_line(std::string_view text) {
@@ -103,28 +105,37 @@ void SpotReader::read_line(std::string_view text) {
   if (line.empty()) return;
   const Words words = columns_of(line);
   const bool first = !std::exchange(begun_, true);
-  if (first && std::ranges::none_of(words, [](const std::string& word) { return number_of(word).has_value(); })) read_names(words);
-  else read_spot(words);
+  if (first && std::ranges::none_of(words, [](const std::string& word) { return number_of(word).has_value(); }))
+    read_names(words);
+  else
+    read_spot(words);
 }
 
 void SpotReader::read_names(const Words& words) {
-  if (const auto places = named_places(words)) places_ = *places;
-  else complain("the column names do not tell x, y and z apart", "name the columns x, y, z, or leave the names away");
+  if (const auto places = named_places(words))
+    places_ = *places;
+  else
+    complain("the column names do not tell x, y and z apart", "name the columns x, y, z, or leave the names away");
 }
 
 void SpotReader::read_spot(const Words& words) {
   std::array<double, 3> values{};
   for (std::size_t i = 0; i < values.size(); ++i) {
     const auto value = places_[i] < words.size() ? number_of(words[places_[i]]) : std::nullopt;
-    if (!value) return complain(places_[i] < words.size() ? fmt::format("\"{}\" is not a number", words[places_[i]].substr(0, 40)) : "has fewer than three columns", "give x, y and level as plain numbers");
+    if (!value)
+      return complain(places_[i] < words.size() ? fmt::format("\"{}\" is not a number", words[places_[i]].substr(0, 40))
+                                                : "has fewer than three columns",
+                      "give x, y and level as plain numbers");
     values[i] = *value;
   }
-  if (spots_.size() == most_spots) return complain("is one spot too many", fmt::format("give at most {} spots", most_spots));
+  if (spots_.size() == most_spots)
+    return complain("is one spot too many", fmt::format("give at most {} spots", most_spots));
   spots_.push_back({values[0], values[1], values[2], line_});
 }
 
 Expected<std::vector<Spot>> SpotReader::result() && {
-  if (unsaid_ > 0) problems_.push_back({fmt::format("{} more lines cannot be read", unsaid_), name_, "mend them in the same way"});
+  if (unsaid_ > 0)
+    problems_.push_back({fmt::format("{} more lines cannot be read", unsaid_), name_, "mend them in the same way"});
   if (!problems_.empty()) return tl::unexpected{std::move(problems_)};
   return std::move(spots_);
 }

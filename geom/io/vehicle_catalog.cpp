@@ -38,7 +38,8 @@ std::vector<Vehicle> shipped_vehicles() {
     if (record.contains("greatest-hitch-angle")) vehicle.greatest_hitch_angle = degrees(record, "greatest-hitch-angle");
     if (record.contains("bed")) {
       const auto& bed = record.at("bed");
-      vehicle.bed = RaisedBed{metres(bed, "hinge-height"), metres(bed, "length"), metres(bed, "wall"), degrees(bed, "angle")};
+      vehicle.bed =
+          RaisedBed{metres(bed, "hinge-height"), metres(bed, "length"), metres(bed, "wall"), degrees(bed, "angle")};
     }
     vehicle.source = record.at("source");
     vehicles.push_back(std::move(vehicle));

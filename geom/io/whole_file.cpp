@@ -56,7 +56,8 @@ fs::path behind_links(const fs::path& path) {
 
 Expected<std::string> read_whole_file(const fs::path& path, std::size_t most_bytes) {
   std::error_code error;
-  if (!fs::is_regular_file(path, error)) return refused("is no file that can be read", path.string(), "check its name and folder");
+  if (!fs::is_regular_file(path, error))
+    return refused("is no file that can be read", path.string(), "check its name and folder");
   const std::uintmax_t size = fs::file_size(path, error);
   if (error || size > most_bytes) {
     return refused(fmt::format("is larger than {} MB", most_bytes >> 20), path.string(), "give a smaller file");
@@ -107,7 +108,8 @@ tl::expected<void, Problems> write_whole_file(const fs::path& named, std::string
 
 bool is_plain_file_name(std::string_view name) {
   const auto forbidden = [](unsigned char c) { return c < 0x20 || c == 0x7f || c == '/' || c == '\\' || c == ':'; };
-  return !name.empty() && name.size() <= longest_name && name != "." && name != ".." && std::ranges::none_of(name, forbidden);
+  return !name.empty() && name.size() <= longest_name && name != "." && name != ".." &&
+         std::ranges::none_of(name, forbidden);
 }
 
 bool stays_in_folder(const fs::path& file) {

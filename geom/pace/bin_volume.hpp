@@ -16,8 +16,8 @@ struct BinRoom {
   double radius_m = 0;
   double wall_depth_m = 0;  ///< from the floor (of a hopper: its upper rim) to the eave
   Angle roof;
-  Angle hopper;             ///< below level; 0 is a flat floor
-  double sump_radius_m = 0; ///< grain over it always flows
+  Angle hopper;              ///< below level; 0 is a flat floor
+  double sump_radius_m = 0;  ///< grain over it always flows
 };
 
 BinRoom room_of(const Bin& bin);
@@ -33,7 +33,7 @@ constexpr std::array<std::string_view, 3> names_of(Remainder) { return {"none", 
 
 struct BinVolume {
   GrainVolume level;  ///< to the eave, struck level, hopper included
-  GrainVolume heap;   ///< what the heap adds; negative where a low roof keeps grain from filling to the eave at the wall
+  GrainVolume heap;  ///< what the heap adds; negative where a low roof keeps grain from filling to the eave at the wall
   GrainVolume total;
   GrainVolume roof_cone;  ///< what the cone under the roof could hold at most
   GrainVolume flows;      ///< by the centre sump, without a sweep

@@ -25,8 +25,9 @@ std::optional<Store> store_of(const Item& item) {
 }
 
 Finding unknown_grain(const Item& item, std::string_view grain) {
-  Finding finding = not_checked(Question::pace, "pace.stays", {item.id}, "What " + title_of(item) + " holds",
-                                "the grain catalogue has no \"" + std::string{grain} + "\": choose a grain that it has");
+  Finding finding =
+      not_checked(Question::pace, "pace.stays", {item.id}, "What " + title_of(item) + " holds",
+                  "the grain catalogue has no \"" + std::string{grain} + "\": choose a grain that it has");
   finding.place = {place_of(item.thing)};
   return finding;
 }
@@ -61,7 +62,8 @@ Finding capacity_finding(const Answer& answer, const RuleBook& rules) {
   GrainVolume dry;
   for (const GrainCapacity& one : answer.capacity) dry += one.dry;
   Finding finding = judged(Question::pace, rule, Bound::at_least, dry.as_cubic_metres(), {});
-  finding.title = finding.verdict == Verdict::pass ? "The harvest fits into the dry stores" : "The dry stores are too small for the harvest";
+  finding.title = finding.verdict == Verdict::pass ? "The harvest fits into the dry stores"
+                                                   : "The dry stores are too small for the harvest";
   return finding;
 }
 
@@ -100,8 +102,8 @@ Answer ask(const Site& site, const DesignSurface&, const Catalogs& catalogs) {
   if (!answer.bins.empty()) answer.findings.push_back(capacity_finding(answer, catalogs.rules));
   add_unasked(answer, site);
   if (answer.bins.empty()) {
-    answer.findings.push_back(not_checked(Question::pace, "pace.capacity", {}, "What the yard holds",
-                                          "there is no bin yet; place one"));
+    answer.findings.push_back(
+        not_checked(Question::pace, "pace.capacity", {}, "What the yard holds", "there is no bin yet; place one"));
   }
   sort_by_need(answer.findings);
   return answer;

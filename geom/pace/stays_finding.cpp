@@ -28,8 +28,8 @@ std::optional<Mend> raise_eave(const Item& item, const Bin& bin, const Grain& gr
     const double middle_m = (low_m + high_m) / 2;
     (stays_ratio(at_eave(middle_m), grain) <= most_ratio ? high_m : low_m) = middle_m;
   }
-  return put(item, at_eave(high_m), "raise the eave of " + title_of(item), Quantity::length,
-             high_m - bin.eave_height_m, high_m);
+  return put(item, at_eave(high_m), "raise the eave of " + title_of(item), Quantity::length, high_m - bin.eave_height_m,
+             high_m);
 }
 
 Mend give_hopper(const Item& item, Bin bin, const Grain& grain) {
@@ -44,10 +44,12 @@ Mend give_hopper(const Item& item, Bin bin, const Grain& grain) {
 
 Finding stays_finding(const Item& item, const BinReport& report, const Grain& grain, const RuleBook& rules) {
   const Rule& rule = rules.at(report.wet_holding ? "pace.stays-wet" : "pace.stays");
-  Finding finding = judged(Question::pace, rule, Bound::at_most, report.volume.stays_ratio(), {item.id}, Verdict::caution);
+  Finding finding =
+      judged(Question::pace, rule, Bound::at_most, report.volume.stays_ratio(), {item.id}, Verdict::caution);
   const bool passes = finding.verdict == Verdict::pass;
   finding.title = title_of(item) + (passes ? " empties by its centre sump" : " keeps much of its grain on the floor");
-  if (report.volume.heap_meets_roof) finding.note = "the heap is steeper than the roof: grain does not reach the eave at the wall";
+  if (report.volume.heap_meets_roof)
+    finding.note = "the heap is steeper than the roof: grain does not reach the eave at the wall";
   const Bin* bin = as<Bin>(item);
   if (passes || bin == nullptr) return finding;
   const auto taller = raise_eave(item, *bin, grain, rule.value);

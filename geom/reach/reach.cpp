@@ -13,12 +13,14 @@ namespace yardwright::reach {
 
 namespace {
 
-void check_spout(const Site& site, const DesignSurface& surface, const RuleBook& rules, const Item& item, Answer& answer) {
+void check_spout(const Site& site, const DesignSurface& surface, const RuleBook& rules, const Item& item,
+                 Answer& answer) {
   const Spout& spout = *as<Spout>(item);
   const auto line = spout_line(site, spout, surface);
   if (!line) {
-    answer.findings.push_back(not_checked(Question::reach, "reach.slope-dry", {item.id}, title_of(item),
-                                          "it does not join a leg to a bin, dryer or overhead bin; set where it comes from and goes to"));
+    answer.findings.push_back(
+        not_checked(Question::reach, "reach.slope-dry", {item.id}, title_of(item),
+                    "it does not join a leg to a bin, dryer or overhead bin; set where it comes from and goes to"));
     return;
   }
   const Item& leg = *find(site, spout.from);
@@ -44,8 +46,11 @@ Finding outlets_finding(const Site& site, const RuleBook& rules, const Item& ite
   if (finding.verdict != Verdict::pass) {
     Item wider = item;
     std::get<Leg>(wider.thing).outlets = used;
-    finding.mends.push_back({"give " + title_of(item) + " a distributor with more outlets", Quantity::count,
-                             static_cast<double>(used - leg.outlets), static_cast<double>(used), {PutItem{wider}}});
+    finding.mends.push_back({"give " + title_of(item) + " a distributor with more outlets",
+                             Quantity::count,
+                             static_cast<double>(used - leg.outlets),
+                             static_cast<double>(used),
+                             {PutItem{wider}}});
   }
   return finding;
 }
@@ -95,11 +100,13 @@ void add_unchecked(const Site& site, const DesignSurface& surface, Answer& answe
     return;
   }
   if (!surface.known()) {
-    answer.findings.push_back(not_checked(Question::reach, "reach.ground", {}, "Levels of the ground",
-                                          "the site has no ground, so it is taken as flat; bring it in with yardwright ground"));
+    answer.findings.push_back(
+        not_checked(Question::reach, "reach.ground", {}, "Levels of the ground",
+                    "the site has no ground, so it is taken as flat; bring it in with yardwright ground"));
   }
-  answer.findings.push_back(not_checked(Question::reach, "reach.take-back", {}, "Emptying the bins back to a leg",
-                                        "conveyors are drawn but not yet followed from sump to boot; check them by hand"));
+  answer.findings.push_back(
+      not_checked(Question::reach, "reach.take-back", {}, "Emptying the bins back to a leg",
+                  "conveyors are drawn but not yet followed from sump to boot; check them by hand"));
 }
 
 }  // namespace

@@ -26,7 +26,8 @@ std::optional<Heights> heights_of(const Thing& thing) {
   if (const Leg* leg = std::get_if<Leg>(&thing)) return Heights{leg->discharge_height_m, leg->discharge_height_m};
   if (const Dryer* dryer = std::get_if<Dryer>(&thing)) return Heights{dryer->height_m, dryer->height_m};
   if (const Building* building = std::get_if<Building>(&thing)) return Heights{building->height_m, building->height_m};
-  if (const Receiving* dump = std::get_if<Receiving>(&thing); dump != nullptr && dump->type == ReceivingKind::drive_through) {
+  if (const Receiving* dump = std::get_if<Receiving>(&thing);
+      dump != nullptr && dump->type == ReceivingKind::drive_through) {
     return Heights{dump->height_m, dump->height_m};
   }
   return std::nullopt;

@@ -12,10 +12,10 @@ namespace yardwright::reach {
 
 namespace {
 
-constexpr double hair_m = 1e-6;           // keeps a mend on the passing side of rounding
-constexpr double tallest_leg_m = 100.0;   // the greatest discharge height that a leg's field allows
-constexpr double lowest_eave_m = 2.0;     // a bin lower than this is no mend
-constexpr double worth_naming_m = 15.0;   // a solid farther than this from a spout is not mentioned
+constexpr double hair_m = 1e-6;          // keeps a mend on the passing side of rounding
+constexpr double tallest_leg_m = 100.0;  // the greatest discharge height that a leg's field allows
+constexpr double lowest_eave_m = 2.0;    // a bin lower than this is no mend
+constexpr double worth_naming_m = 15.0;  // a solid farther than this from a spout is not mentioned
 
 std::string spout_words(const SpoutCase& spout) { return "Spout to " + title_of(spout.receiver); }
 
@@ -38,7 +38,11 @@ std::optional<Mend> lower_eave(const SpoutCase& spout, Angle least) {
   if (eave_m < lowest_eave_m) return std::nullopt;
   Item lower = spout.receiver;
   std::get<Bin>(lower.thing).eave_height_m = eave_m;
-  return Mend{"lower the eave of " + title_of(spout.receiver), Quantity::length, eave_m - bin->eave_height_m, eave_m, {PutItem{lower}}};
+  return Mend{"lower the eave of " + title_of(spout.receiver),
+              Quantity::length,
+              eave_m - bin->eave_height_m,
+              eave_m,
+              {PutItem{lower}}};
 }
 
 /// Toward the leg along the spout, as far as the ground on the way demands, never onto the leg.
@@ -60,8 +64,11 @@ std::optional<Mend> move_nearer(const SpoutCase& spout, Angle least) {
   }
   Item nearer = spout.receiver;
   nearer.thing = moved(thing, toward * enough_m);
-  return Mend{fmt::format("move {} toward {}", title_of(spout.receiver), title_of(spout.leg)), Quantity::length, enough_m,
-              spout.line.run_m() - enough_m, {PutItem{nearer}}};
+  return Mend{fmt::format("move {} toward {}", title_of(spout.receiver), title_of(spout.leg)),
+              Quantity::length,
+              enough_m,
+              spout.line.run_m() - enough_m,
+              {PutItem{nearer}}};
 }
 
 /// The tightest solid, the leg and the receiver left out.
@@ -78,7 +85,8 @@ Tightest tightest(const SpoutCase& spout, const SpoutLine& line) {
     const auto solid = solid_of(item, spout.surface);
     if (!solid) continue;
     const Box box = box_of(solid->outline);
-    if (box.high.x < near.low.x || box.low.x > near.high.x || box.high.y < near.low.y || box.low.y > near.high.y) continue;
+    if (box.high.x < near.low.x || box.low.x > near.high.x || box.high.y < near.low.y || box.low.y > near.high.y)
+      continue;
     const ClearDistance clear = clear_distance(line, *solid);
     if (clear.distance_m < found.clear.distance_m) found = {&item, clear};
   }
@@ -117,7 +125,8 @@ Finding slope_finding(const SpoutCase& spout) {
   if (finding.verdict == Verdict::pass) return finding;
   finding.title += " is too flat";
   const Angle least = Angle::degrees(rule.value);
-  const double needed_m = discharge_needed_m(*as<Leg>(spout.leg), spout.surface, spout.line.to_level_m, spout.line.run_m(), least) + hair_m;
+  const double needed_m =
+      discharge_needed_m(*as<Leg>(spout.leg), spout.surface, spout.line.to_level_m, spout.line.run_m(), least) + hair_m;
   if (needed_m <= tallest_leg_m) finding.mends.push_back(raise_leg(spout, needed_m));
   if (const auto mend = move_nearer(spout, least)) finding.mends.push_back(*mend);
   if (const auto mend = lower_eave(spout, least)) finding.mends.push_back(*mend);
@@ -149,7 +158,8 @@ std::optional<Finding> clear_finding(const SpoutCase& spout) {
   finding.items = {spout.spout.id, found.item->id};
   finding.place = {found.clear.place};
   const bool passes = finding.verdict == Verdict::pass;
-  finding.title = fmt::format("{} {} {}", spout_words(spout), passes ? "clears" : "comes too near to", title_of(*found.item));
+  finding.title =
+      fmt::format("{} {} {}", spout_words(spout), passes ? "clears" : "comes too near to", title_of(*found.item));
   if (!passes) {
     if (const auto mend = raise_over(spout, rule.value)) finding.mends.push_back(*mend);
   }

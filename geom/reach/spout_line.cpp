@@ -14,7 +14,8 @@ std::optional<SpoutLine> spout_line(const Site& site, const Spout& spout, const 
   return SpoutLine{leg->at, place_of(receiver->thing), outlet_level_m(*leg, surface), *inlet_m};
 }
 
-double discharge_needed_m(const Leg& leg, const DesignSurface& surface, double inlet_level_m, double run_m, Angle slope) {
+double discharge_needed_m(const Leg& leg, const DesignSurface& surface, double inlet_level_m, double run_m,
+                          Angle slope) {
   const double outlet_m = inlet_level_m + run_m * tan(slope);
   return outlet_m + leg.distributor_drop_m - surface.level_m(leg.at);
 }

@@ -23,6 +23,7 @@ std::optional<SpoutLine> spout_line(const Site& site, const Spout& spout, const 
 
 /// The leg discharge height, above the ground at the leg, at which a spout over `run_m` to an inlet at
 /// `inlet_level_m` has the slope.
-double discharge_needed_m(const Leg& leg, const DesignSurface& surface, double inlet_level_m, double run_m, Angle slope);
+double discharge_needed_m(const Leg& leg, const DesignSurface& surface, double inlet_level_m, double run_m,
+                          Angle slope);
 
 }  // namespace yardwright::reach

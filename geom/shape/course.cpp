@@ -135,7 +135,8 @@ double station_of_least_radius_m(const Course& course) {
 SitePath as_path(const Course& course, double step_m) {
   SitePath path;
   for (const CoursePiece& piece : course.pieces) {
-    const int chords = piece.curvature_per_m == 0 ? 1 : std::max(2, static_cast<int>(std::ceil(piece.length_m / step_m)));
+    const int chords =
+        piece.curvature_per_m == 0 ? 1 : std::max(2, static_cast<int>(std::ceil(piece.length_m / step_m)));
     for (int i = 0; i < chords; ++i) path.push_back(point_on(piece, piece.length_m * i / chords).at);
   }
   if (!course.pieces.empty()) path.push_back(end_of(course.pieces.back()).at);

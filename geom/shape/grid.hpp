@@ -30,7 +30,8 @@ struct GridFrame {
   }
   std::size_t offset(CellIndex cell) const {
     assert(contains(cell));
-    return static_cast<std::size_t>(cell.row) * static_cast<std::size_t>(columns) + static_cast<std::size_t>(cell.column);
+    return static_cast<std::size_t>(cell.row) * static_cast<std::size_t>(columns) +
+           static_cast<std::size_t>(cell.column);
   }
   CellIndex cell_at_offset(std::size_t offset) const {
     const auto wide = static_cast<std::size_t>(columns);
@@ -65,7 +66,9 @@ class Grid {
   }
   /// Shares its data with `other`: a cheap test, true for copies.
   bool same_data(const Grid& other) const { return frame_ == other.frame_ && values_ == other.values_; }
-  bool operator==(const Grid& other) const { return frame_ == other.frame_ && (values_ == other.values_ || values() == other.values()); }
+  bool operator==(const Grid& other) const {
+    return frame_ == other.frame_ && (values_ == other.values_ || values() == other.values());
+  }
 
  private:
   GridFrame frame_;

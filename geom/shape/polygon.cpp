@@ -170,9 +170,9 @@ Polygon disc(SitePoint centre, double radius_m, int corners) {
 Polygon rectangle(const Pose& centre, double length_m, double width_m) {
   const SiteVector along = direction(centre.facing) * (length_m / 2);
   const SiteVector across = left_of(direction(centre.facing)) * (width_m / 2);
-  return {{centre.at - along - across, centre.at + along - across, centre.at + along + across,
-           centre.at - along + across},
-          {}};
+  return {
+      {centre.at - along - across, centre.at + along - across, centre.at + along + across, centre.at - along + across},
+      {}};
 }
 
 namespace {

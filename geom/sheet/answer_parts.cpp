@@ -17,9 +17,9 @@ namespace yardwright {
 
 namespace {
 
-constexpr double over_pair = 5;          ///< what words across the line of a pair cost
+constexpr double over_pair = 5;  ///< what words across the line of a pair cost
 constexpr double least_named_pond_mm = 14;
-constexpr double worth_a_number_m = 3;   ///< what a vehicle passes at more than this needs no figure
+constexpr double worth_a_number_m = 3;  ///< what a vehicle passes at more than this needs no figure
 
 Label one_line(std::string text, Colour colour, bool bold = false) {
   Label label;
@@ -34,11 +34,13 @@ Colour colour_of(Verdict verdict, Colour passes) { return verdict == Verdict::pa
 std::string pair_words(const clear::NearPlace& near, UnitSystem units) {
   const std::string measured = short_text_of(distance(near.pair.a, near.pair.b), Quantity::length, units);
   if (near.required_m <= 0) return measured;
-  return fmt::format("{} {} {}", measured, near.verdict == Verdict::pass ? "≥" : "<", short_text_of(near.required_m, Quantity::length, units));
+  return fmt::format("{} {} {}", measured, near.verdict == Verdict::pass ? "≥" : "<",
+                     short_text_of(near.required_m, Quantity::length, units));
 }
 
 /// A dimension between two points, its number along it.
-void add_pair(PlanParts& parts, SitePoint from, SitePoint to, const std::string& text, Colour colour, const PlanStyle& style, double line_mm = 0.3) {
+void add_pair(PlanParts& parts, SitePoint from, SitePoint to, const std::string& text, Colour colour,
+              const PlanStyle& style, double line_mm = 0.3) {
   const SiteVector along = to - from;
   if (length(along) <= 0) return;
   parts.shapes.push_back(line({from, to}, {colour, line_mm, {}}));
@@ -46,8 +48,10 @@ void add_pair(PlanParts& parts, SitePoint from, SitePoint to, const std::string&
   parts.obstacles.push_back({SitePath{from, to}, over_pair, false, 0, {}});
   Label label = one_line(text, colour, true);
   const SitePoint middle = between(from, to, 0.5);
-  if (length(along) / style.metres_per_mm > size_of(label).width_mm * 1.2) add_spots_along(label, {from, to}, {.places = 5}, style.metres_per_mm);
-  else add_spots_beside(label, middle, 0.6);
+  if (length(along) / style.metres_per_mm > size_of(label).width_mm * 1.2)
+    add_spots_along(label, {from, to}, {.places = 5}, style.metres_per_mm);
+  else
+    add_spots_beside(label, middle, 0.6);
   parts.labels.push_back(std::move(label));
 }
 
@@ -56,7 +60,9 @@ void add_ring(PlanParts& parts, const reach::ReachRing& reach_ring, const PlanSt
   parts.shapes.push_back(ring(reach_ring.ring, {palette::reach.faded(0.7), 0.25, {1.6, 1.1}}));
   SitePath around = reach_ring.ring;
   around.push_back(around.front());
-  Label words = one_line(fmt::format("{} bins are reached inside", short_text_of(reach_ring.diameter_m, Quantity::length, style.units)), palette::reach);
+  Label words = one_line(
+      fmt::format("{} bins are reached inside", short_text_of(reach_ring.diameter_m, Quantity::length, style.units)),
+      palette::reach);
   add_spots_along(words, around, {.set_in = true, .places = 24}, style.metres_per_mm);
   parts.labels.push_back(std::move(words));
 }
@@ -69,9 +75,11 @@ void add_spout(PlanParts& parts, const reach::CheckedSpout& spout, Verdict verdi
   const Colour colour = colour_of(verdict, palette::reach);
   const SitePath path{spout.line.from, spout.line.to};
   parts.shapes.push_back(line(path, {palette::paper, 1.1, {}}));
-  parts.shapes.push_back(line(path, {colour, 0.6, verdict == Verdict::fail ? std::vector{1.8, 1.1} : std::vector<double>{}}));
+  parts.shapes.push_back(
+      line(path, {colour, 0.6, verdict == Verdict::fail ? std::vector{1.8, 1.1} : std::vector<double>{}}));
   Label words = one_line(fmt::format("{} · {}", text_of(spout.line.slope().as_degrees(), Quantity::angle, style.units),
-                                     short_text_of(spout.line.length_m(), Quantity::length, style.units)), colour, true);
+                                     short_text_of(spout.line.length_m(), Quantity::length, style.units)),
+                         colour, true);
   add_spots_along(words, path, {.places = 11}, style.metres_per_mm);
   if (!words.spots.empty()) parts.labels.push_back(std::move(words));
 }
@@ -80,7 +88,8 @@ void add_near_places(PlanParts& parts, const turn::DrivenRoute& route, const Pla
   for (const turn::ItemClearance& near : route.clearances) {
     const turn::Clearance& gap = near.clearance;
     if (gap.distance_m > worth_a_number_m || gap.distance_m <= 0) continue;
-    add_pair(parts, gap.on_vehicle, gap.on_obstacle, short_text_of(gap.distance_m, Quantity::length, style.units), palette::water, style);
+    add_pair(parts, gap.on_vehicle, gap.on_obstacle, short_text_of(gap.distance_m, Quantity::length, style.units),
+             palette::water, style);
   }
 }
 
@@ -88,19 +97,24 @@ void add_pond_words(PlanParts& parts, const drain::Pond& pond, const PlanStyle& 
   if (pond.rings.empty()) return;
   const Box box = box_of(pond.rings.front());
   if (distance(box.low, box.high) < least_named_pond_mm * style.metres_per_mm) return;
-  Label words = one_line(fmt::format("full {} deep, {}", short_text_of(pond.hollow.depth_m, Quantity::length, style.units),
-                                     short_text_of(pond.hollow.volume_m3, Quantity::volume, style.units)), palette::water, true);
-  words.lines.push_back({"spills at " + short_text_of(pond.hollow.spill_level_m, Quantity::length, style.units), 1.8, palette::water, false});
+  Label words =
+      one_line(fmt::format("full {} deep, {}", short_text_of(pond.hollow.depth_m, Quantity::length, style.units),
+                           short_text_of(pond.hollow.volume_m3, Quantity::volume, style.units)),
+               palette::water, true);
+  words.lines.push_back({"spills at " + short_text_of(pond.hollow.spill_level_m, Quantity::length, style.units), 1.8,
+                         palette::water, false});
   add_spots_within(words, {pond.rings.front(), {}}, style.metres_per_mm);
   parts.labels.push_back(std::move(words));
 }
 
 void add_pit_words(PlanParts& parts, const drain::PitWater& pit, const Site& site, const PlanStyle& style) {
   const Item* item = find(site, pit.item);
-  Label words = one_line(fmt::format("{} gets the rain of {}", item ? title_of(*item) : "the pit", short_text_of(pit.catchment_m2, Quantity::area, style.units)),
+  Label words = one_line(fmt::format("{} gets the rain of {}", item ? title_of(*item) : "the pit",
+                                     short_text_of(pit.catchment_m2, Quantity::area, style.units)),
                          palette::water);
   words.lines.push_back({fmt::format("runoff {}, peak {}", short_text_of(pit.runoff_m3, Quantity::volume, style.units),
-                                     short_text_of(pit.peak.peak_m3_per_s, Quantity::flow, style.units)), 1.8, palette::water, false});
+                                     short_text_of(pit.peak.peak_m3_per_s, Quantity::flow, style.units)),
+                         1.8, palette::water, false});
   add_spots_beside(words, pit.at, 3);
   parts.labels.push_back(std::move(words));
 }
@@ -110,26 +124,31 @@ void add_pit_words(PlanParts& parts, const drain::PitWater& pit, const Site& sit
 PlanParts reach_parts(const reach::Answer& answer, const PlanStyle& style) {
   PlanParts parts;
   for (auto ring = answer.rings.begin(); ring != answer.rings.end(); ++ring) {
-    const bool repeated = std::any_of(answer.rings.begin(), ring, [&](const reach::ReachRing& before) { return same_size(before, *ring); });
+    const bool repeated = std::any_of(answer.rings.begin(), ring,
+                                      [&](const reach::ReachRing& before) { return same_size(before, *ring); });
     if (!repeated) add_ring(parts, *ring, style);
   }
-  for (const reach::CheckedSpout& spout : answer.spouts) add_spout(parts, spout, verdict_on(answer.findings, spout.spout), style);
+  for (const reach::CheckedSpout& spout : answer.spouts)
+    add_spout(parts, spout, verdict_on(answer.findings, spout.spout), style);
   return parts;
 }
 
 PlanParts turn_parts(const turn::Answer& answer, const PlanStyle& style) {
   PlanParts parts;
-  for (const turn::DrivenRoute& route : answer.routes) add_region(parts.shapes, route.swept, palette::water.faded(0.12), {palette::none, 0, {}});
+  for (const turn::DrivenRoute& route : answer.routes)
+    add_region(parts.shapes, route.swept, palette::water.faded(0.12), {palette::none, 0, {}});
   for (Mark& mark : turn_drawing(answer).marks) parts.shapes.push_back(std::move(mark));
   for (const turn::DrivenRoute& route : answer.routes) add_near_places(parts, route, style);
   return parts;
 }
 
-PlanParts drain_parts(const drain::Answer& answer, const DesignSurface& surface, const Site& site, const PlanStyle& style) {
+PlanParts drain_parts(const drain::Answer& answer, const DesignSurface& surface, const Site& site,
+                      const PlanStyle& style) {
   const double interval_m = contour_interval_m(surface, style.units);
   PlanStyle unlabelled = style;
   unlabelled.labels = false;
-  PlanParts parts = contour_parts(surface.existing, interval_m, unlabelled, {palette::faint_ink, palette::quiet_ink, palette::quiet_ink, {1.4, 0.9}});
+  PlanParts parts = contour_parts(surface.existing, interval_m, unlabelled,
+                                  {palette::faint_ink, palette::quiet_ink, palette::quiet_ink, {1.4, 0.9}});
   add(parts, contour_parts(surface.design, interval_m, style, {palette::contour, palette::earth, palette::earth, {}}));
   add(parts, water_ways(answer.flow, style));
   for (Mark& mark : drain_drawing(answer).marks) parts.shapes.push_back(std::move(mark));
@@ -141,11 +160,13 @@ PlanParts drain_parts(const drain::Answer& answer, const DesignSurface& surface,
 PlanParts clear_parts(const clear::Answer& answer, const PlanStyle& style) {
   PlanParts parts;
   for (const clear::LineStrip& strip : answer.strips) {
-    add_region(parts.shapes, strip.keep_clear, palette::caution.faded(0.10), {palette::caution.faded(0.7), 0.2, {1.2, 0.8}});
+    add_region(parts.shapes, strip.keep_clear, palette::caution.faded(0.10),
+               {palette::caution.faded(0.7), 0.2, {1.2, 0.8}});
   }
   for (const clear::NearPlace& near : answer.near) {
     const bool kept = near.verdict == Verdict::pass;
-    add_pair(parts, near.pair.a, near.pair.b, pair_words(near, style.units), palette::of(near.verdict), style, kept ? 0.15 : 0.35);
+    add_pair(parts, near.pair.a, near.pair.b, pair_words(near, style.units), palette::of(near.verdict), style,
+             kept ? 0.15 : 0.35);
   }
   return parts;
 }
@@ -160,7 +181,8 @@ PlanParts pace_parts(const pace::Answer& answer, const Site& site, const PlanSty
     label.lines.push_back({fmt::format("stays {}", words(report.volume.stays)), 2.0, palette::caution, false});
     label.owner = report.bin;
     const Box box = box_of(footprint(item->thing).value_or(Disc{place_of(item->thing), 1}));
-    add_spots_around(label, {place_of(item->thing), (box.high.x - box.low.x) / 2, (box.high.y - box.low.y) / 2, true}, Prefer::inside, style.metres_per_mm);
+    add_spots_around(label, {place_of(item->thing), (box.high.x - box.low.x) / 2, (box.high.y - box.low.y) / 2, true},
+                     Prefer::inside, style.metres_per_mm);
     parts.labels.push_back(std::move(label));
   }
   return parts;

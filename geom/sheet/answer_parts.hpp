@@ -12,7 +12,8 @@ PlanParts reach_parts(const reach::Answer& answer, const PlanStyle& style);
 /// The swept way of every route and its nearest places.
 PlanParts turn_parts(const turn::Answer& answer, const PlanStyle& style);
 /// Contours of the ground as it lies and as it will lie, the ways of the water, ponds and catchments.
-PlanParts drain_parts(const drain::Answer& answer, const DesignSurface& surface, const Site& site, const PlanStyle& style);
+PlanParts drain_parts(const drain::Answer& answer, const DesignSurface& surface, const Site& site,
+                      const PlanStyle& style);
 /// The nearest pairs with their distance, and the strips under overhead lines.
 PlanParts clear_parts(const clear::Answer& answer, const PlanStyle& style);
 /// What stays on the floor of every bin.

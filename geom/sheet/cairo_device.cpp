@@ -36,7 +36,8 @@ void draw_page(cairo_t* context, const Page& page, cairo::Letters& letters) {
   for (const PlacedDrawing& placed : page.drawings) {
     cairo_save(context);
     if (placed.window) {
-      cairo_rectangle(context, placed.window->low.x, placed.window->low.y, placed.window->width_mm(), placed.window->height_mm());
+      cairo_rectangle(context, placed.window->low.x, placed.window->low.y, placed.window->width_mm(),
+                      placed.window->height_mm());
       cairo_clip(context);
     }
     cairo::draw(context, placed.drawing, placed.placement, letters);
@@ -73,10 +74,12 @@ Expected<std::string> pdf_of(const std::vector<Page>& pages, const std::string& 
     const ContextPointer context = context_on(surface, points_per_mm);
     draw_page(context.get(), page, letters);
     cairo_show_page(context.get());
-    if (const cairo_status_t status = cairo_status(context.get()); status != CAIRO_STATUS_SUCCESS) return could_not_draw(status);
+    if (const cairo_status_t status = cairo_status(context.get()); status != CAIRO_STATUS_SUCCESS)
+      return could_not_draw(status);
   }
   cairo_surface_finish(surface.get());
-  if (const cairo_status_t status = cairo_surface_status(surface.get()); status != CAIRO_STATUS_SUCCESS) return could_not_draw(status);
+  if (const cairo_status_t status = cairo_surface_status(surface.get()); status != CAIRO_STATUS_SUCCESS)
+    return could_not_draw(status);
   return bytes;
 }
 
@@ -89,7 +92,8 @@ Expected<std::string> svg_of(const Page& page) {
   draw_page(context.get(), page, letters);
   cairo_show_page(context.get());
   cairo_surface_finish(surface.get());
-  if (const cairo_status_t status = cairo_surface_status(surface.get()); status != CAIRO_STATUS_SUCCESS) return could_not_draw(status);
+  if (const cairo_status_t status = cairo_surface_status(surface.get()); status != CAIRO_STATUS_SUCCESS)
+    return could_not_draw(status);
   return bytes;
 }
 
@@ -100,7 +104,8 @@ Expected<std::string> png_of(const Page& page, double dots_per_inch) {
     return refused("a picture of this size cannot be made", "the sheet", "choose fewer dots per inch");
   }
   cairo::Letters letters;
-  SurfacePointer surface{cairo_image_surface_create(CAIRO_FORMAT_ARGB32, static_cast<int>(wide), static_cast<int>(high))};
+  SurfacePointer surface{
+      cairo_image_surface_create(CAIRO_FORMAT_ARGB32, static_cast<int>(wide), static_cast<int>(high))};
   const ContextPointer context = context_on(surface, per_mm);
   draw_page(context.get(), page, letters);
   std::string bytes;
@@ -122,7 +127,8 @@ TextMeasure& TextMeasure::operator=(TextMeasure&&) noexcept = default;
 
 double TextMeasure::width_mm(const std::string& text, double height_mm, bool bold) const {
   constexpr double measured_height = 100;  // large, so that no rounding to a pixel matters
-  return cairo::text_width_mm(fonts_->context.get(), fonts_->letters, text, measured_height, bold) * height_mm / measured_height;
+  return cairo::text_width_mm(fonts_->context.get(), fonts_->letters, text, measured_height, bold) * height_mm /
+         measured_height;
 }
 
 namespace {
@@ -141,7 +147,8 @@ std::size_t cut_of(const std::string& word, Fits fits) {
 
 }  // namespace
 
-std::vector<std::string> TextMeasure::wrapped(const std::string& text, double height_mm, double width_mm, bool bold) const {
+std::vector<std::string> TextMeasure::wrapped(const std::string& text, double height_mm, double width_mm,
+                                              bool bold) const {
   const auto fits = [&](const std::string& words) { return this->width_mm(words, height_mm, bold) <= width_mm; };
   std::vector<std::string> lines;
   std::string current;

@@ -18,7 +18,8 @@ bool plain(const std::string& text) {
 /// The bytes of one UTF-8 letter at `at`, or 0 where they are none.
 std::size_t letter_bytes(const std::string& text, std::size_t at) {
   FcChar32 code = 0;
-  const int used = FcUtf8ToUcs4(reinterpret_cast<const FcChar8*>(text.data() + at), &code, static_cast<int>(text.size() - at));
+  const int used =
+      FcUtf8ToUcs4(reinterpret_cast<const FcChar8*>(text.data() + at), &code, static_cast<int>(text.size() - at));
   return used > 0 && code < 0x110000 && (code < 0xD800 || code > 0xDFFF) ? static_cast<std::size_t>(used) : 0;
 }
 
@@ -26,7 +27,8 @@ FcCharSet* letters_of(const std::string& text) {
   FcCharSet* set = FcCharSetCreate();
   for (std::size_t at = 0; at < text.size();) {
     FcChar32 code = 0;
-    const int used = FcUtf8ToUcs4(reinterpret_cast<const FcChar8*>(text.data() + at), &code, static_cast<int>(text.size() - at));
+    const int used =
+        FcUtf8ToUcs4(reinterpret_cast<const FcChar8*>(text.data() + at), &code, static_cast<int>(text.size() - at));
     if (used <= 0) break;
     FcCharSetAddChar(set, code);
     at += static_cast<std::size_t>(used);

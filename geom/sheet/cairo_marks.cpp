@@ -51,14 +51,17 @@ class Painter {
   SheetPoint at(DrawPoint point) const { return on_paper(placement_, y_up_, point); }
 
   void use(Colour colour) const {
-    cairo_set_source_rgba(context_, colour.red / 255.0, colour.green / 255.0, colour.blue / 255.0, colour.alpha / 255.0);
+    cairo_set_source_rgba(context_, colour.red / 255.0, colour.green / 255.0, colour.blue / 255.0,
+                          colour.alpha / 255.0);
   }
 
   void trace(const std::vector<DrawPoint>& points, bool closed) const {
     for (std::size_t i = 0; i < points.size(); ++i) {
       const SheetPoint point = at(points[i]);
-      if (i == 0) cairo_move_to(context_, point.x, point.y);
-      else cairo_line_to(context_, point.x, point.y);
+      if (i == 0)
+        cairo_move_to(context_, point.x, point.y);
+      else
+        cairo_line_to(context_, point.x, point.y);
     }
     if (closed && !points.empty()) cairo_close_path(context_);
   }

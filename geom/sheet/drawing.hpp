@@ -43,9 +43,9 @@ struct AreaMark {
 
 struct CircleMark {
   DrawPoint centre;
-  double radius = 0;  ///< in the drawing's units
+  double radius = 0;        ///< in the drawing's units
   Colour fill{0, 0, 0, 0};  ///< alpha 0: none
-  Stroke stroke;      ///< width 0: none
+  Stroke stroke;            ///< width 0: none
 };
 
 enum class Anchor : std::uint8_t { left, middle, right };
@@ -58,9 +58,9 @@ struct TextMark {
   Anchor anchor = Anchor::left;
   bool bold = false;
   bool centred = true;
-  double turn_deg = 0;   ///< clockwise on the paper
+  double turn_deg = 0;      ///< clockwise on the paper
   Colour halo{0, 0, 0, 0};  ///< behind the letters so that lines do not cross them; alpha 0: none
-  DrawVector offset_mm;  ///< from `at`, right and down on the paper
+  DrawVector offset_mm;     ///< from `at`, right and down on the paper
 };
 
 /// A symbol of fixed size on the paper, given by marks in millimetres around its place (y down).

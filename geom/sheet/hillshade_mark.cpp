@@ -10,7 +10,7 @@ namespace yardwright {
 
 namespace {
 
-constexpr double darkest_alpha = 80;   ///< quiet: the lines of the plan stay on top
+constexpr double darkest_alpha = 80;  ///< quiet: the lines of the plan stay on top
 constexpr double lightest_alpha = 150;
 
 std::uint32_t pixel_of(Colour colour, double alpha) {

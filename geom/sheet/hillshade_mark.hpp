@@ -4,8 +4,8 @@
 
 #include <optional>
 
-#include "geom/sheet/drawing.hpp"
 #include "geom/shape/grid.hpp"
+#include "geom/sheet/drawing.hpp"
 
 namespace yardwright {
 

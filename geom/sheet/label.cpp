@@ -17,8 +17,10 @@ void add_leader(Marks& marks, const Label& label, const PlacedLabel& placed, con
   const DrawVector to_origin = DrawPoint{} - on_paper(label.names, paper.metres_per_mm);
   const Colour colour = label.card.value_or(palette::quiet_ink);
   const PaperPoint entry = entry_of(placed.box, placed.leader_end);
-  SymbolMark leader{on_plan(label.names), {LineMark{{placed.leader_end + to_origin, entry + to_origin}, {colour, 0.18, {}}, false}}};
-  if (!label.card) leader.marks.emplace_back(CircleMark{placed.leader_end + to_origin, 0.35, colour, {palette::none, 0, {}}});
+  SymbolMark leader{on_plan(label.names),
+                    {LineMark{{placed.leader_end + to_origin, entry + to_origin}, {colour, 0.18, {}}, false}}};
+  if (!label.card)
+    leader.marks.emplace_back(CircleMark{placed.leader_end + to_origin, 0.35, colour, {palette::none, 0, {}}});
   marks.emplace_back(std::move(leader));
 }
 
@@ -26,7 +28,8 @@ void add_card(Marks& marks, const Label& label, const PlacedLabel& placed, const
   const DrawVector to_origin = DrawPoint{} - on_paper(placed.spot->at, paper.metres_per_mm);
   std::vector<DrawPoint> corners;
   for (const PaperPoint corner : placed.box.corners()) corners.push_back(corner + to_origin);
-  marks.push_back(SymbolMark{on_plan(placed.spot->at), {AreaMark{{corners}, palette::card}, LineMark{corners, {*label.card, 0.3, {}}, true}}});
+  marks.push_back(SymbolMark{on_plan(placed.spot->at),
+                             {AreaMark{{corners}, palette::card}, LineMark{corners, {*label.card, 0.3, {}}, true}}});
 }
 
 void add_lines(Marks& marks, const Label& label, const PlacedLabel& placed) {
@@ -57,7 +60,8 @@ LabelSize size_of(const Label& label, double letter_size) {
   return size;
 }
 
-std::vector<Mark> placed_labels(const std::vector<Label>& labels, const std::vector<Obstacle>& obstacles, const LabelPaper& paper) {
+std::vector<Mark> placed_labels(const std::vector<Label>& labels, const std::vector<Obstacle>& obstacles,
+                                const LabelPaper& paper) {
   Marks leaders, said;
   const auto placed = place_labels(labels, obstacles, paper);
   for (std::size_t i = 0; i < labels.size(); ++i) {
@@ -66,7 +70,8 @@ std::vector<Mark> placed_labels(const std::vector<Label>& labels, const std::vec
     if (placed[i].spot->leader) add_leader(leaders, labels[i], placed[i], paper);
     if (labels[i].card) add_card(marks, labels[i], placed[i], paper);
     add_lines(marks, labels[i], placed[i]);
-    for (Mark& mark : marks) said.push_back(labels[i].strength < 1 ? faded(std::move(mark), labels[i].strength) : std::move(mark));
+    for (Mark& mark : marks)
+      said.push_back(labels[i].strength < 1 ? faded(std::move(mark), labels[i].strength) : std::move(mark));
   }
   for (Mark& mark : said) leaders.push_back(std::move(mark));
   return leaders;

@@ -39,17 +39,17 @@ struct Label {
   double names_radius_mm = 0;    ///< the leader ends this far from there
   ItemId owner;                  ///< what it may lie on
   Colour halo = palette::white.faded(0.75);
-  std::optional<Colour> card;    ///< the edge of a card behind the words
+  std::optional<Colour> card;  ///< the edge of a card behind the words
   bool may_be_left_out = false;
-  double strength = 1;           ///< paler where it is not built yet
+  double strength = 1;  ///< paler where it is not built yet
 };
 
 /// What words should not cross or lie on.
 struct Obstacle {
   std::variant<Disc, SitePath> shape;
-  double weight = 6;      ///< against LabelSpot::cost
-  bool solid = false;     ///< words inside it name something else; a path is then a ring
-  double margin_mm = 0;   ///< a disc's radius on the paper, besides that on the site
+  double weight = 6;     ///< against LabelSpot::cost
+  bool solid = false;    ///< words inside it name something else; a path is then a ring
+  double margin_mm = 0;  ///< a disc's radius on the paper, besides that on the site
   ItemId owner{};
 };
 
@@ -66,6 +66,7 @@ struct LabelPaper {
 };
 
 /// The labels' marks, each at the best place left. The same labels give the same places.
-std::vector<Mark> placed_labels(const std::vector<Label>& labels, const std::vector<Obstacle>& obstacles, const LabelPaper& paper);
+std::vector<Mark> placed_labels(const std::vector<Label>& labels, const std::vector<Obstacle>& obstacles,
+                                const LabelPaper& paper);
 
 }  // namespace yardwright

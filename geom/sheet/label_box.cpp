@@ -32,7 +32,8 @@ DrawVector in_axes(const LabelBox& box, PaperPoint point) {
 
 LabelBox label_box(PaperPoint middle, double width_mm, double height_mm, double turn_deg) {
   const double turn = turn_deg * std::numbers::pi / 180;
-  return {middle, DrawVector{std::cos(turn), std::sin(turn)} * (width_mm / 2), DrawVector{-std::sin(turn), std::cos(turn)} * (height_mm / 2)};
+  return {middle, DrawVector{std::cos(turn), std::sin(turn)} * (width_mm / 2),
+          DrawVector{-std::sin(turn), std::cos(turn)} * (height_mm / 2)};
 }
 
 bool meet(const LabelBox& a, const LabelBox& b) {
@@ -58,7 +59,8 @@ bool crosses(const LabelBox& box, PaperPoint from, PaperPoint to) {
 
 double distance_to(const LabelBox& box, PaperPoint point) {
   const DrawVector v = in_axes(box, point);
-  const DrawVector beyond{std::max(0.0, std::abs(v.x) - 1) * length(box.along), std::max(0.0, std::abs(v.y) - 1) * length(box.across)};
+  const DrawVector beyond{std::max(0.0, std::abs(v.x) - 1) * length(box.along),
+                          std::max(0.0, std::abs(v.y) - 1) * length(box.across)};
   return length(beyond);
 }
 
@@ -66,7 +68,8 @@ bool contains(const std::vector<PaperPoint>& ring, PaperPoint point) {
   bool inside = false;
   for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
     const bool between = (ring[i].y > point.y) != (ring[j].y > point.y);
-    if (between && point.x < (ring[j].x - ring[i].x) * (point.y - ring[i].y) / (ring[j].y - ring[i].y) + ring[i].x) inside = !inside;
+    if (between && point.x < (ring[j].x - ring[i].x) * (point.y - ring[i].y) / (ring[j].y - ring[i].y) + ring[i].x)
+      inside = !inside;
   }
   return inside;
 }

@@ -6,10 +6,10 @@ namespace yardwright {
 
 namespace {
 
-constexpr double over_label = 100;   ///< cost of covering another label: more than any leader
+constexpr double over_label = 100;  ///< cost of covering another label: more than any leader
 constexpr double over_window = 200;
-constexpr double too_much = 5;       ///< above this a label is left out that may be
-constexpr int rounds = 3;            ///< the first places, the others improve
+constexpr double too_much = 5;  ///< above this a label is left out that may be
+constexpr int rounds = 3;       ///< the first places, the others improve
 
 /// An obstacle on the paper, with a circle about it that tells most of them away quickly.
 struct PaperObstacle {
@@ -40,7 +40,8 @@ PaperObstacle on_paper(const Obstacle& obstacle, double metres_per_mm) {
 bool crosses_edge(const LabelBox& box, const PaperObstacle& obstacle) {
   if (obstacle.line.empty()) {
     const auto corners = box.corners();
-    const bool all_inside = std::ranges::all_of(corners, [&](PaperPoint p) { return distance(p, obstacle.middle) < obstacle.radius_mm; });
+    const bool all_inside =
+        std::ranges::all_of(corners, [&](PaperPoint p) { return distance(p, obstacle.middle) < obstacle.radius_mm; });
     return !all_inside && distance_to(box, obstacle.middle) < obstacle.radius_mm;
   }
   for (std::size_t i = 1; i < obstacle.line.size(); ++i) {
@@ -137,7 +138,8 @@ class Placing {
 
   double outside_window(const LabelBox& box) const {
     if (!paper_.window) return 0;
-    const PaperPoint a = on_paper(paper_.window->low, paper_.metres_per_mm), b = on_paper(paper_.window->high, paper_.metres_per_mm);
+    const PaperPoint a = on_paper(paper_.window->low, paper_.metres_per_mm),
+                     b = on_paper(paper_.window->high, paper_.metres_per_mm);
     const auto outside = [&](PaperPoint p) { return p.x < a.x || p.x > b.x || p.y > a.y || p.y < b.y; };
     return std::ranges::any_of(box.corners(), outside) ? over_window : 0;
   }
@@ -150,7 +152,8 @@ class Placing {
 
 }  // namespace
 
-std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const std::vector<Obstacle>& obstacles, const LabelPaper& paper) {
+std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const std::vector<Obstacle>& obstacles,
+                                      const LabelPaper& paper) {
   return Placing{labels, obstacles, paper}.run();
 }
 

@@ -15,6 +15,7 @@ struct PlacedLabel {
 };
 
 /// As long as `labels`, which must outlive it.
-std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const std::vector<Obstacle>& obstacles, const LabelPaper& paper);
+std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const std::vector<Obstacle>& obstacles,
+                                      const LabelPaper& paper);
 
 }  // namespace yardwright

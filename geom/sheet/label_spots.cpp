@@ -12,8 +12,8 @@ namespace yardwright {
 
 namespace {
 
-constexpr double gap_mm = 0.9;          ///< between a thing and the words beside it
-constexpr double least_letter_mm = 1.6; ///< smaller is not read from a print
+constexpr double gap_mm = 0.9;           ///< between a thing and the words beside it
+constexpr double least_letter_mm = 1.6;  ///< smaller is not read from a print
 constexpr double inside_step_cost = 1, smaller_cost = 1.5;
 constexpr double around_cost = 3, leader_cost = 12;
 constexpr std::array leader_steps_mm{4.0, 7.0, 11.0, 16.0, 22.0, 30.0, 40.0};
@@ -32,7 +32,8 @@ double least_letter_of(const Label& label) {
 
 bool fits_inside(LabelSize size, DrawVector offset, const HalfSize& half) {
   constexpr double edge_mm = 0.3;
-  const double x = std::abs(offset.x) + size.width_mm / 2 + edge_mm, y = std::abs(offset.y) + size.height_mm / 2 + edge_mm;
+  const double x = std::abs(offset.x) + size.width_mm / 2 + edge_mm,
+               y = std::abs(offset.y) + size.height_mm / 2 + edge_mm;
   if (half.round) return std::hypot(x, y) <= half.width_mm;
   return x <= half.width_mm && y <= half.height_mm;
 }
@@ -45,7 +46,8 @@ void add_inside(Label& label, SitePoint at, const HalfSize& half) {
     for (const double part : {0.0, -0.5, 0.5, -0.85, 0.85}) {
       const DrawVector offset{0, part * std::max(0.0, room_mm)};
       if (!fits_inside(box, offset, half)) continue;
-      label.spots.push_back({at, offset, 0, size, (1 - size) * 4 * smaller_cost + std::abs(part) * inside_step_cost, false});
+      label.spots.push_back(
+          {at, offset, 0, size, (1 - size) * 4 * smaller_cost + std::abs(part) * inside_step_cost, false});
     }
     if (size == least_size) break;
   }
@@ -54,13 +56,15 @@ void add_inside(Label& label, SitePoint at, const HalfSize& half) {
 /// How far along a direction the box must go from the middle of a thing to clear it.
 DrawVector clear_offset(DrawVector out, LabelSize size, const HalfSize& half, double away_mm) {
   const double x = half.width_mm + size.width_mm / 2 + away_mm, y = half.height_mm + size.height_mm / 2 + away_mm;
-  const double reach = std::min(std::abs(out.x) > 1e-9 ? x / std::abs(out.x) : 1e9, std::abs(out.y) > 1e-9 ? y / std::abs(out.y) : 1e9);
+  const double reach =
+      std::min(std::abs(out.x) > 1e-9 ? x / std::abs(out.x) : 1e9, std::abs(out.y) > 1e-9 ? y / std::abs(out.y) : 1e9);
   if (!half.round || std::abs(out.x) < 1e-9 || std::abs(out.y) < 1e-9) return out * reach;
   // A round thing has no corners: nearer, until the box's own corner meets the circle.
   double low = 0, high = reach;
   for (int i = 0; i < 20; ++i) {
     const double middle = (low + high) / 2;
-    const double dx = std::max(0.0, std::abs(out.x) * middle - size.width_mm / 2), dy = std::max(0.0, std::abs(out.y) * middle - size.height_mm / 2);
+    const double dx = std::max(0.0, std::abs(out.x) * middle - size.width_mm / 2),
+                 dy = std::max(0.0, std::abs(out.y) * middle - size.height_mm / 2);
     (std::hypot(dx, dy) < half.width_mm + away_mm ? low : high) = middle;
   }
   return out * high;
@@ -75,8 +79,14 @@ struct Way {
 std::array<Way, 8> ways_around(Prefer prefer) {
   const double down = prefer == Prefer::below ? 0 : 1, right = prefer == Prefer::below ? 1 : 0;
   const double s = 1 / std::numbers::sqrt2;
-  return {{{{1, 0}, right}, {{0, 1}, down}, {{-1, 0}, right + 0.4}, {{0, -1}, down + 0.4},
-           {{s, -s}, 1.2}, {{s, s}, 1.3}, {{-s, -s}, 1.5}, {{-s, s}, 1.6}}};
+  return {{{{1, 0}, right},
+           {{0, 1}, down},
+           {{-1, 0}, right + 0.4},
+           {{0, -1}, down + 0.4},
+           {{s, -s}, 1.2},
+           {{s, s}, 1.3},
+           {{-s, -s}, 1.5},
+           {{-s, s}, 1.6}}};
 }
 
 void add_around(Label& label, SitePoint at, const HalfSize& half, Prefer prefer) {
@@ -101,7 +111,8 @@ void add_with_leader(Label& label, SitePoint at, const HalfSize& half) {
 
 /// How much the line turns under words of a half width: they stand best where it is straight.
 double bend_deg(const SitePath& path, double station_m, double half_m) {
-  const SiteVector before = direction(pose_at(path, station_m - half_m).facing), after = direction(pose_at(path, station_m + half_m).facing);
+  const SiteVector before = direction(pose_at(path, station_m - half_m).facing),
+                   after = direction(pose_at(path, station_m + half_m).facing);
   return std::abs(std::atan2(cross(before, after), dot(before, after))) * 180 / std::numbers::pi;
 }
 
@@ -119,7 +130,8 @@ void add_all_around(Label& label, SitePoint at, const HalfSize& half, Prefer pre
 }  // namespace
 
 void add_spots_around(Label& label, const Around& thing, Prefer prefer, double metres_per_mm) {
-  add_all_around(label, thing.centre, {thing.half_width_m / metres_per_mm, thing.half_height_m / metres_per_mm, thing.round}, prefer);
+  add_all_around(label, thing.centre,
+                 {thing.half_width_m / metres_per_mm, thing.half_height_m / metres_per_mm, thing.round}, prefer);
 }
 
 void add_spots_beside(Label& label, SitePoint at, double radius_mm) {
@@ -158,13 +170,15 @@ void add_spots_within(Label& label, const Polygon& area, double metres_per_mm) {
   const SiteVector half{size.width_mm / 2 * metres_per_mm, size.height_mm / 2 * metres_per_mm};
   const double farthest_m = std::max(1e-6, distance(box.low, box.high));
   for (int i = 0; i < parts * parts; ++i) {
-    const SitePoint at{box.low.x + (box.high.x - box.low.x) * (i % parts + 0.5) / parts, box.low.y + (box.high.y - box.low.y) * (i / parts + 0.5) / parts};
-    const bool fits = contains(area, at - half) && contains(area, at + half) && contains(area, {at.x - half.x, at.y + half.y}) &&
-                      contains(area, {at.x + half.x, at.y - half.y});
+    const SitePoint at{box.low.x + (box.high.x - box.low.x) * (i % parts + 0.5) / parts,
+                       box.low.y + (box.high.y - box.low.y) * (i / parts + 0.5) / parts};
+    const bool fits = contains(area, at - half) && contains(area, at + half) &&
+                      contains(area, {at.x - half.x, at.y + half.y}) && contains(area, {at.x + half.x, at.y - half.y});
     if (fits) label.spots.push_back({at, {}, 0, 1, 3 * distance(at, middle) / farthest_m, false});
   }
   const SiteVector half_box = (box.high - box.low) * 0.5;
-  add_spots_around(label, {between(box.low, box.high, 0.5), half_box.x, half_box.y, false}, Prefer::beside, metres_per_mm);
+  add_spots_around(label, {between(box.low, box.high, 0.5), half_box.x, half_box.y, false}, Prefer::beside,
+                   metres_per_mm);
   for (LabelSpot& spot : label.spots) {
     if (spot.leader || length(spot.offset_mm) > 0) spot.cost += 4;
   }

@@ -30,7 +30,8 @@ int advance_of(unsigned char letter) {
 double width_of_words_mm(std::string_view text, double height_mm, bool bold) {
   int thousandths = 0;
   for (const char letter : text) thousandths += advance_of(static_cast<unsigned char>(letter));
-  for (std::size_t at = text.find(middle_dot); at != text.npos; at = text.find(middle_dot, at + 1)) thousandths += dot_less;
+  for (std::size_t at = text.find(middle_dot); at != text.npos; at = text.find(middle_dot, at + 1))
+    thousandths += dot_less;
   return thousandths * height_mm / 1000 * (bold ? bold_factor : 1);
 }
 

@@ -60,9 +60,7 @@ CircleMark circle(SitePoint centre, double radius_m, Colour fill, Stroke edge) {
   return {on_plan(centre), radius_m, fill, std::move(edge)};
 }
 
-Region strip_of(const SitePath& path, double width_m) {
-  return length(path) > 0 ? strip(path, width_m) : Region{};
-}
+Region strip_of(const SitePath& path, double width_m) { return length(path) > 0 ? strip(path, width_m) : Region{}; }
 
 SymbolMark arrowhead(SitePoint at, SiteVector direction, double size_mm, Stroke stroke) {
   const DrawVector ahead = on_paper(unit(direction));

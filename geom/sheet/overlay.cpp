@@ -13,8 +13,8 @@ namespace yardwright {
 namespace {
 
 constexpr double letter_mm = 2.1;
-constexpr double sign_mm = 2.1;        ///< radius of a sign
-constexpr double over_sign = 60;       ///< what words on a sign cost: more than any leader line
+constexpr double sign_mm = 2.1;   ///< radius of a sign
+constexpr double over_sign = 60;  ///< what words on a sign cost: more than any leader line
 constexpr double over_place = 4;
 
 /// Findings at one place, to be marked once; the worst comes first.
@@ -38,10 +38,13 @@ std::vector<Spot> spots_of(const Findings& findings, const OverlayStyle& style) 
     const SitePoint at = place_of(findings[i]);
     const auto near = std::ranges::find_if(
         spots, [&](const Spot& spot) { return distance(spot.at, at) < same_place_mm * style.metres_per_mm; });
-    if (near == spots.end()) spots.push_back({at, {i}});
-    else near->findings.push_back(i);
+    if (near == spots.end())
+      spots.push_back({at, {i}});
+    else
+      near->findings.push_back(i);
   }
-  for (Spot& spot : spots) std::ranges::stable_sort(spot.findings, {}, [&](std::size_t i) { return findings[i].verdict; });
+  for (Spot& spot : spots)
+    std::ranges::stable_sort(spot.findings, {}, [&](std::size_t i) { return findings[i].verdict; });
   return spots;
 }
 
@@ -60,7 +63,8 @@ std::vector<std::string> words_of(const Spot& spot, const Findings& findings, co
   const Finding& worst_one = findings[spot.findings.front()];
   std::vector<std::string> lines{loud(worst_one)};
   if (!worst_one.mends.empty()) lines.push_back(mend_words(worst_one.mends.front(), style.units));
-  for (std::size_t i = 1; i < std::min<std::size_t>(2, spot.findings.size()); ++i) lines.push_back(loud(findings[spot.findings[i]]));
+  for (std::size_t i = 1; i < std::min<std::size_t>(2, spot.findings.size()); ++i)
+    lines.push_back(loud(findings[spot.findings[i]]));
   return lines;
 }
 

@@ -37,7 +37,8 @@ inline Placement in_millimetres() { return {0, 0, 1, 1}; }
 
 /// The paper point of a drawing's point.
 inline SheetPoint on_paper(const Placement& placement, bool y_up, DrawPoint point) {
-  return {placement.origin_x + point.x * placement.per_unit, placement.origin_y + (y_up ? -point.y : point.y) * placement.per_unit};
+  return {placement.origin_x + point.x * placement.per_unit,
+          placement.origin_y + (y_up ? -point.y : point.y) * placement.per_unit};
 }
 
 }  // namespace yardwright

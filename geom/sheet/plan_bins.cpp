@@ -45,7 +45,8 @@ void add_unloading(Marks& marks, const Bin& bin) {
 std::string label_size(const Bin& bin, const PlanStyle& style) {
   const std::string across = short_text_of(bin.diameter_m, Quantity::length, style.units);
   const auto grain = std::ranges::find(style.grains, bin.grain, &Grain::id);
-  if (grain == style.grains.end()) return fmt::format("{} · eave {}", across, short_text_of(bin.eave_height_m, Quantity::length, style.units));
+  if (grain == style.grains.end())
+    return fmt::format("{} · eave {}", across, short_text_of(bin.eave_height_m, Quantity::length, style.units));
   const GrainVolume holds = pace::heaped(pace::room_of(bin), *grain).total;
   return fmt::format("{} · {}", across, short_volume_text(holds.as_cubic_metres(), style.units));
 }
@@ -58,7 +59,8 @@ ItemMarks marks_of(const Bin& bin, const Scene& scene) {
   ItemMarks marks;
   add_fan(marks.shapes, bin);
   add_unloading(marks.shapes, bin);
-  add_roof(marks.shapes, bin.at, bin.diameter_m / 2, roof_colour(bin.use == BinUse::wet_holding), {palette::ink, 0.4, {}});
+  add_roof(marks.shapes, bin.at, bin.diameter_m / 2, roof_colour(bin.use == BinUse::wet_holding),
+           {palette::ink, 0.4, {}});
   const double radius_m = bin.diameter_m / 2;
   add_label(marks, scene, {bin.at, radius_m, radius_m, true}, Prefer::inside, label_size(bin, scene.style));
   return marks;
@@ -73,7 +75,8 @@ ItemMarks marks_of(const OverheadHolding& holding, const Scene& scene) {
   }
   add_roof(marks.shapes, holding.at, holding.diameter_m / 2, roof_colour(holding.use == HoldingUse::wet_holding),
            {palette::ink, 0.35, {1.6, 0.8}});
-  add_label(marks, scene, around(stand), Prefer::inside, short_text_of(holding.diameter_m, Quantity::length, scene.style.units));
+  add_label(marks, scene, around(stand), Prefer::inside,
+            short_text_of(holding.diameter_m, Quantity::length, scene.style.units));
   return marks;
 }
 

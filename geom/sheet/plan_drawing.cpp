@@ -50,11 +50,14 @@ void append(std::vector<Label>& labels, std::vector<Label> more, double strength
 }
 
 Box joined(const Box& a, const Box& b) {
-  return {{std::min(a.low.x, b.low.x), std::min(a.low.y, b.low.y)}, {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y)}};
+  return {{std::min(a.low.x, b.low.x), std::min(a.low.y, b.low.y)},
+          {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y)}};
 }
 
 /// Ends of a kind without a drawn path (a spout) are its joined items' own.
-bool has_extent(const Thing& thing) { return !std::holds_alternative<Spout>(thing) && (path_of(thing) == nullptr || !path_of(thing)->empty()); }
+bool has_extent(const Thing& thing) {
+  return !std::holds_alternative<Spout>(thing) && (path_of(thing) == nullptr || !path_of(thing)->empty());
+}
 
 }  // namespace
 
@@ -94,8 +97,10 @@ Box extent_of(const Site& site) {
   const auto take = [&](const Box& more) { box = box ? joined(*box, more) : more; };
   if (!site.lot.corners.empty()) take(box_of(site.lot.corners));
   for (const Item& item : site.items) {
-    if (as<Picture>(item) != nullptr) of_pictures = box_of(extent(item.thing));
-    else if (has_extent(item.thing)) take(box_of(extent(item.thing)));
+    if (as<Picture>(item) != nullptr)
+      of_pictures = box_of(extent(item.thing));
+    else if (has_extent(item.thing))
+      take(box_of(extent(item.thing)));
   }
   if (!box && !site.ground.levels.empty()) {
     const GridFrame& frame = site.ground.levels.frame();

@@ -1,7 +1,7 @@
 #include <fmt/format.h>
 
-#include "geom/sheet/plan_item.hpp"
 #include "geom/shape/path.hpp"
+#include "geom/sheet/plan_item.hpp"
 #include "geom/sheet/size_words.hpp"
 
 namespace yardwright::plan {
@@ -40,7 +40,8 @@ ItemMarks marks_of(const Berm& berm, const Scene& scene) {
   add_region(marks.shapes, strip_of(berm.path, 2 * toe_m), palette::earth.faded(0.10), {palette::none, 0, {}});
   add_region(marks.shapes, strip_of(berm.path, 2 * top_m), palette::earth.faded(0.30), {palette::earth, 0.18, {}});
   add_hachures(marks.shapes, berm.path, top_m, toe_m, 1.1 * scene.style.metres_per_mm);
-  add_named_along(marks, scene, berm.path, short_text_of(berm.height_m, Quantity::length, scene.style.units) + " high", palette::earth);
+  add_named_along(marks, scene, berm.path, short_text_of(berm.height_m, Quantity::length, scene.style.units) + " high",
+                  palette::earth);
   return marks;
 }
 
@@ -48,7 +49,8 @@ ItemMarks marks_of(const Swale& swale, const Scene& scene) {
   ItemMarks marks;
   const double depth_m = std::max(swale.start_depth_m, swale.end_depth_m);
   const double top_width_m = swale.bottom_width_m + 2 * depth_m * swale.side_slope_ratio;
-  add_region(marks.shapes, strip_of(swale.path, top_width_m), palette::water.faded(0.10), {palette::water, 0.12, {0.5, 0.8}});
+  add_region(marks.shapes, strip_of(swale.path, top_width_m), palette::water.faded(0.10),
+             {palette::water, 0.12, {0.5, 0.8}});
   marks.shapes.push_back(line(swale.path, {palette::water, 0.3, {3, 0.8}}));
   add_arrows(marks, swale.path, scene, 16, {palette::water, 0.35, {}});
   add_words_along(marks, scene.style, swale.path, title_of(scene.item), palette::water);
@@ -67,16 +69,20 @@ ItemMarks marks_of(const Pad& pad, const Scene& scene) {
 ItemMarks marks_of(const Culvert& culvert, const Scene& scene) {
   ItemMarks marks;
   const double width_m = std::max(culvert.diameter_m, 0.9 * scene.style.metres_per_mm);
-  add_region(marks.shapes, strip_of(culvert.path, width_m), palette::water.faded(0.12), {palette::water, 0.25, {1.4, 0.7}});
+  add_region(marks.shapes, strip_of(culvert.path, width_m), palette::water.faded(0.12),
+             {palette::water, 0.25, {1.4, 0.7}});
   add_arrows(marks, culvert.path, scene, 40, {palette::water, 0.35, {}});
-  add_named_along(marks, scene, culvert.path, short_text_of(culvert.diameter_m, Quantity::small_length, scene.style.units), palette::water);
+  add_named_along(marks, scene, culvert.path,
+                  short_text_of(culvert.diameter_m, Quantity::small_length, scene.style.units), palette::water);
   return marks;
 }
 
 ItemMarks marks_of(const Cover& cover, const Scene& scene) {
   ItemMarks marks;
-  add_polygon(marks.shapes, {cover.outline, {}}, cover_colour(cover.cover).faded(0.55), {palette::earth.faded(0.6), 0.15, {0.3, 0.9}});
-  add_words_within(marks, scene, cover.outline, scene.item.name.empty() ? cover.cover : scene.item.name, palette::earth);
+  add_polygon(marks.shapes, {cover.outline, {}}, cover_colour(cover.cover).faded(0.55),
+              {palette::earth.faded(0.6), 0.15, {0.3, 0.9}});
+  add_words_within(marks, scene, cover.outline, scene.item.name.empty() ? cover.cover : scene.item.name,
+                   palette::earth);
   return marks;
 }
 

@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "geom/sheet/plan_item.hpp"
-#include "geom/site/footprint.hpp"
 #include "geom/sheet/size_words.hpp"
+#include "geom/site/footprint.hpp"
 
 namespace yardwright::plan {
 
@@ -38,7 +38,8 @@ ItemMarks marks_of(const Leg& leg, const Scene& scene) {
   ItemMarks marks;
   add_hole(marks, leg);
   if (leg.outlets > 0) add_outlets(marks.shapes, leg);
-  add_crossed_box(marks.shapes, rectangle({leg.at, leg.facing}, leg.tower_width_m, leg.tower_width_m), {palette::ink, 0.4, {}});
+  add_crossed_box(marks.shapes, rectangle({leg.at, leg.facing}, leg.tower_width_m, leg.tower_width_m),
+                  {palette::ink, 0.4, {}});
   const double half_m = std::max({leg.tower_width_m * 1.2, leg.boot.length_m / 2, leg.boot.width_m / 2});
   add_label(marks, scene, {leg.at, half_m, half_m, false}, Prefer::beside,
             short_text_of(leg.discharge_height_m, Quantity::length, scene.style.units) + " discharge");
@@ -55,7 +56,8 @@ ItemMarks marks_of(const Dryer& dryer, const Scene& scene) {
     const SiteVector half = across * (dryer.width_m * 0.42);
     marks.shapes.push_back(line({at - half, at + half}, {palette::fuel.faded(0.6), 0.18, {}}));
   }
-  add_label(marks, scene, around(box), Prefer::below, dryer.operation == DryerOperation::batch ? "batch dryer" : "continuous dryer");
+  add_label(marks, scene, around(box), Prefer::below,
+            dryer.operation == DryerOperation::batch ? "batch dryer" : "continuous dryer");
   return marks;
 }
 
@@ -63,7 +65,8 @@ ItemMarks marks_of(const Receiving& receiving, const Scene& scene) {
   ItemMarks marks;
   const Pose pose{receiving.at, receiving.facing};
   const bool roofed = receiving.type == ReceivingKind::drive_through;
-  add_polygon(marks.shapes, rectangle(pose, receiving.length_m, receiving.width_m), roofed ? palette::timber : palette::gravel,
+  add_polygon(marks.shapes, rectangle(pose, receiving.length_m, receiving.width_m),
+              roofed ? palette::timber : palette::gravel,
               {palette::ink, 0.35, roofed ? std::vector<double>{} : std::vector<double>{2, 1}});
   add_hole(marks, receiving);
   const SiteVector along = direction(receiving.facing), across = right_of(along);
@@ -74,9 +77,11 @@ ItemMarks marks_of(const Receiving& receiving, const Scene& scene) {
     marks.shapes.push_back(line({middle - half, middle + half}, {palette::paper, 0.8, {}}));
     marks.shapes.push_back(line({middle - half, middle + half}, {palette::ink, 0.2, {0.8, 0.5}}));
   }
-  const std::string doors = fmt::format("doors {} × {}", short_text_of(receiving.door_width_m, Quantity::length, scene.style.units),
-                                        short_text_of(receiving.door_height_m, Quantity::length, scene.style.units));
-  add_label(marks, scene, around(rectangle(pose, receiving.length_m, receiving.width_m)), Prefer::below, roofed ? doors : "open dump");
+  const std::string doors =
+      fmt::format("doors {} × {}", short_text_of(receiving.door_width_m, Quantity::length, scene.style.units),
+                  short_text_of(receiving.door_height_m, Quantity::length, scene.style.units));
+  add_label(marks, scene, around(rectangle(pose, receiving.length_m, receiving.width_m)), Prefer::below,
+            roofed ? doors : "open dump");
   return marks;
 }
 
@@ -101,7 +106,8 @@ ItemMarks marks_of(const Spout& spout, const Scene& scene) {
   const SitePoint start = place_of(from->thing), end = place_of(to->thing);
   const bool wet = spout.state == GrainState::wet;
   marks.shapes.push_back(line({start, end}, {palette::paper, 1.0, {}}));
-  marks.shapes.push_back(line({start, end}, {palette::reach, 0.5, wet ? std::vector<double>{1.8, 0.9} : std::vector<double>{}}));
+  marks.shapes.push_back(
+      line({start, end}, {palette::reach, 0.5, wet ? std::vector<double>{1.8, 0.9} : std::vector<double>{}}));
   marks.shapes.push_back(spot(end, 0.6, palette::reach, {palette::none, 0, {}}));
   return marks;
 }
@@ -110,7 +116,8 @@ ItemMarks marks_of(const Pit& pit, const Scene& scene) {
   ItemMarks marks;
   add_hole(marks, pit);
   const double half_m = std::max(pit.body.width_m, pit.body.length_m) / 2;
-  add_label(marks, scene, {pit.at, half_m, half_m, false}, Prefer::beside, short_text_of(pit.body.depth_m, Quantity::length, scene.style.units) + " deep");
+  add_label(marks, scene, {pit.at, half_m, half_m, false}, Prefer::beside,
+            short_text_of(pit.body.depth_m, Quantity::length, scene.style.units) + " deep");
   return marks;
 }
 

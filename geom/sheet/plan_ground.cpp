@@ -44,7 +44,8 @@ PlanParts contour_parts(const LevelGrid& levels, double interval_m, const PlanSt
   if (levels.empty() || !(interval_m > 0)) return parts;
   for (const Contour& contour : contours(levels, interval_m)) {
     const SitePath path = whole_path(contour);
-    parts.shapes.push_back(line(path, {contour.index ? look.index_line : look.line, contour.index ? 0.25 : 0.13, look.dash_mm}));
+    parts.shapes.push_back(
+        line(path, {contour.index ? look.index_line : look.line, contour.index ? 0.25 : 0.13, look.dash_mm}));
     if (contour.index && style.labels) add_levels(parts, contour, path, style, look.words);
   }
   return parts;
@@ -52,7 +53,8 @@ PlanParts contour_parts(const LevelGrid& levels, double interval_m, const PlanSt
 
 Drawing contour_drawing(const DesignSurface& surface, const PlanStyle& style) {
   const ContourLook look{palette::contour, palette::index_contour, palette::earth, {}};
-  return with_labels(contour_parts(surface.design, contour_interval_m(surface, style.units), style, look), {style.metres_per_mm, {}});
+  return with_labels(contour_parts(surface.design, contour_interval_m(surface, style.units), style, look),
+                     {style.metres_per_mm, {}});
 }
 
 }  // namespace yardwright

@@ -56,11 +56,14 @@ Label name_and_size(const Scene& scene, const std::string& size);
 /// The same, with places in or around a thing.
 void add_label(ItemMarks& marks, const Scene& scene, const Around& thing, Prefer prefer, const std::string& size);
 /// One line of words along a path, beside it.
-void add_words_along(ItemMarks& marks, const PlanStyle& style, const SitePath& path, const std::string& text, Colour colour);
+void add_words_along(ItemMarks& marks, const PlanStyle& style, const SitePath& path, const std::string& text,
+                     Colour colour);
 /// The item's name and a size the same way.
-void add_named_along(ItemMarks& marks, const Scene& scene, const SitePath& path, const std::string& size, Colour colour);
+void add_named_along(ItemMarks& marks, const Scene& scene, const SitePath& path, const std::string& size,
+                     Colour colour);
 /// One line of words anywhere within an area.
-void add_words_within(ItemMarks& marks, const Scene& scene, const SitePath& outline, const std::string& text, Colour colour);
+void add_words_within(ItemMarks& marks, const Scene& scene, const SitePath& outline, const std::string& text,
+                      Colour colour);
 /// A pit of a leg, a receiving or its own: a dashed hole.
 void add_hole(ItemMarks& marks, const Thing& thing);
 /// Arrowheads along a path, about `spacing_mm` apart on the paper.

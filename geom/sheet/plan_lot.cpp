@@ -36,8 +36,10 @@ ItemMarks lot_marks(const Lot& lot, const PlanStyle& style) {
     const LotEdge kind = i < lot.edges.size() ? lot.edges[i] : LotEdge::neighbour;
     marks.shapes.push_back(line({from, to}, edge_stroke(kind)));
     if (!style.labels) continue;
-    add_words_along(marks, style, {from, to}, fmt::format("{} · {}", edge_words(kind), short_text_of(distance(from, to), Quantity::length, style.units)),
-                    palette::quiet_ink);
+    add_words_along(
+        marks, style, {from, to},
+        fmt::format("{} · {}", edge_words(kind), short_text_of(distance(from, to), Quantity::length, style.units)),
+        palette::quiet_ink);
   }
   for (const SitePoint corner : lot.corners) {
     marks.shapes.push_back(spot(corner, 0.8, palette::paper, {palette::ink, 0.35, {}}));

@@ -1,7 +1,7 @@
 #include <algorithm>
 
-#include "geom/sheet/plan_item.hpp"
 #include "geom/shape/path.hpp"
+#include "geom/sheet/plan_item.hpp"
 #include "geom/sheet/size_words.hpp"
 #include "geom/site/picture_fit.hpp"
 

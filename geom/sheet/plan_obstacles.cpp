@@ -19,14 +19,17 @@ struct WeightOfLine {
 };
 
 void add_outline(std::vector<Obstacle>& obstacles, const Outline& outline, ItemId owner) {
-  if (const Disc* disc = std::get_if<Disc>(&outline)) obstacles.push_back({*disc, over_thing, true, 0, owner});
-  else obstacles.push_back({std::get<Polygon>(outline).outer, over_thing, true, 0, owner});
+  if (const Disc* disc = std::get_if<Disc>(&outline))
+    obstacles.push_back({*disc, over_thing, true, 0, owner});
+  else
+    obstacles.push_back({std::get<Polygon>(outline).outer, over_thing, true, 0, owner});
 }
 
 void add_item(std::vector<Obstacle>& obstacles, const Site& site, const Item& item) {
   if (const Spout* spout = as<Spout>(item)) {
     const Item *from = find(site, spout->from), *to = find(site, spout->to);
-    if (from && to) obstacles.push_back({SitePath{place_of(from->thing), place_of(to->thing)}, over_spout, false, 0, item.id});
+    if (from && to)
+      obstacles.push_back({SitePath{place_of(from->thing), place_of(to->thing)}, over_spout, false, 0, item.id});
     return;
   }
   if (const auto outline = footprint(item.thing)) return add_outline(obstacles, *outline, item.id);

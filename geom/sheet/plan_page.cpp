@@ -23,7 +23,8 @@ constexpr double plan_room_mm = 10;  ///< kept free around the yard for words at
 /// What keeps the plan honest where it is read alone.
 void draw_plan_note(SheetPen& pen, const SheetBox& plan) {
   pen.fitted({plan.low.x + 3, plan.high.y - 3},
-             "Planning aid. Local code, the utility and licensed practice decide. Numbers beside the signs are those of the findings' tables.",
+             "Planning aid. Local code, the utility and licensed practice decide. Numbers beside the signs are those "
+             "of the findings' tables.",
              plan.width_mm() - 6, {1.8, palette::quiet_ink, false, Anchor::left});
 }
 
@@ -31,9 +32,11 @@ void draw_plan_note(SheetPen& pen, const SheetBox& plan) {
 Box shown_ground(const Placement& placement, const SheetBox& window) {
   constexpr double edge_mm = 1.5, note_mm = 6;
   const auto on_site = [&](double x_mm, double y_mm) {
-    return SitePoint{(x_mm - placement.origin_x) / placement.per_unit, (placement.origin_y - y_mm) / placement.per_unit};
+    return SitePoint{(x_mm - placement.origin_x) / placement.per_unit,
+                     (placement.origin_y - y_mm) / placement.per_unit};
   };
-  return {on_site(window.low.x + edge_mm, window.high.y - note_mm), on_site(window.high.x - edge_mm, window.low.y + edge_mm)};
+  return {on_site(window.low.x + edge_mm, window.high.y - note_mm),
+          on_site(window.high.x - edge_mm, window.low.y + edge_mm)};
 }
 
 PlanStyle style_of(const PlanSet& set, double scale_ratio) {
@@ -46,22 +49,27 @@ PlanStyle style_of(const PlanSet& set, double scale_ratio) {
 }
 
 /// Plan and column on one page.
-Page composed(const PlanSet& set, PlanParts parts, const Placement& placement, double metres_per_mm, SheetPen& words, const std::string& name) {
+Page composed(const PlanSet& set, PlanParts parts, const Placement& placement, double metres_per_mm, SheetPen& words,
+              const std::string& name) {
   SheetPen ground{set.measure};
   ground.box(set.layout.plan, palette::paper, {palette::none, 0, {}});
   draw_plan_note(words, set.layout.plan);
   draw_frame(words, set.layout.frame);
   Page page{name};
   page.drawings.push_back({ground.take(), in_millimetres(), {}});
-  page.drawings.push_back({with_labels(std::move(parts), {metres_per_mm, shown_ground(placement, set.layout.plan)}), placement, set.layout.plan});
+  page.drawings.push_back({with_labels(std::move(parts), {metres_per_mm, shown_ground(placement, set.layout.plan)}),
+                           placement, set.layout.plan});
   page.drawings.push_back({words.take(), in_millimetres(), {}});
   return page;
 }
 
 std::string ground_words(const PlanSet& set) {
   const double interval_m = contour_interval_m(set.answers.surface, set.site.units);
-  if (!(interval_m > 0)) return set.answers.surface.known() ? "The ground is level." : "The ground is not known: it is taken as flat at level 0.";
-  std::string words = fmt::format("Contours every {}, of the ground as it will lie.", short_text_of(interval_m, Quantity::length, set.site.units));
+  if (!(interval_m > 0))
+    return set.answers.surface.known() ? "The ground is level."
+                                       : "The ground is not known: it is taken as flat at level 0.";
+  std::string words = fmt::format("Contours every {}, of the ground as it will lie.",
+                                  short_text_of(interval_m, Quantity::length, set.site.units));
   if (!set.site.ground.source.empty()) words += " Levels: " + set.site.ground.source + ".";
   return words;
 }
@@ -91,16 +99,19 @@ Placement placed_in(const Box& ground, const SheetBox& window, double scale_rati
 }
 
 double plan_scale(const Box& ground, const SheetBox& window, UnitSystem units) {
-  return scale_ratio_that_fits(ground.high.x - ground.low.x, ground.high.y - ground.low.y, window.width_mm() - 2 * plan_room_mm,
-                               window.height_mm() - 2 * plan_room_mm, units);
+  return scale_ratio_that_fits(ground.high.x - ground.low.x, ground.high.y - ground.low.y,
+                               window.width_mm() - 2 * plan_room_mm, window.height_mm() - 2 * plan_room_mm, units);
 }
 
 Page general_plan(const PlanSet& set, double scale_ratio, const SheetTitle& title) {
   PlanStyle style = style_of(set, scale_ratio);
   style.pictures = set.options.pictures;
   PlanParts parts = plan_parts(set.site, set.answers.surface, style);
-  add(parts, finding_parts(set.findings, {.units = style.units, .metres_per_mm = style.metres_per_mm, .words = OverlayWords::numbers,
-                                          .least = Verdict::fail, .places = false}));
+  add(parts, finding_parts(set.findings, {.units = style.units,
+                                          .metres_per_mm = style.metres_per_mm,
+                                          .words = OverlayWords::numbers,
+                                          .least = Verdict::fail,
+                                          .places = false}));
   SheetPen words{set.measure};
   column_box(words, set.layout.column);
   SheetColumn column{words, set.layout.column};
@@ -109,7 +120,8 @@ Page general_plan(const PlanSet& set, double scale_ratio, const SheetTitle& titl
   column.paragraph(ground_words(set));
   column.legend(set.site);
   column.foot(title, style.metres_per_mm, set.site.units);
-  return composed(set, std::move(parts), placed_in(extent_of(set.site), set.layout.plan, scale_ratio), style.metres_per_mm, words, title.sheet);
+  return composed(set, std::move(parts), placed_in(extent_of(set.site), set.layout.plan, scale_ratio),
+                  style.metres_per_mm, words, title.sheet);
 }
 
 Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
@@ -121,7 +133,8 @@ Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
   style.hillshade = question == Question::drain;
   PlanParts parts = plan_parts(without_pictures(set.site), set.answers.surface, style);
   add(parts, answer_parts(question, set.answers, set.site, style));
-  add(parts, finding_parts(set.findings, {style.units, style.metres_per_mm, OverlayWords::numbers, Verdict::caution, question, question != Question::clear}));
+  add(parts, finding_parts(set.findings, {style.units, style.metres_per_mm, OverlayWords::numbers, Verdict::caution,
+                                          question, question != Question::clear}));
   SheetPen words{set.measure};
   column_box(words, set.layout.column);
   SheetColumn column{words, set.layout.column};
@@ -129,7 +142,8 @@ Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
   column.key(key_of(question, set.site, set.answers));
   column.findings_of(question, set.findings, set.site.units, set.findings_sheets);
   column.foot(title, style.metres_per_mm, set.site.units);
-  return composed(set, std::move(parts), placed_in(ground, set.layout.plan, ratio), style.metres_per_mm, words, title.sheet);
+  return composed(set, std::move(parts), placed_in(ground, set.layout.plan, ratio), style.metres_per_mm, words,
+                  title.sheet);
 }
 
 }  // namespace yardwright

@@ -47,7 +47,8 @@ Expected<double> chosen_scale(const Site& site, const SheetOptions& options, con
   const Box ground = extent_of(site);
   const double fits = plan_scale(ground, window, site.units);
   const double wanted = options.scale_ratio.value_or(fits);
-  const double wide_mm = (ground.high.x - ground.low.x) * 1000 / wanted, high_mm = (ground.high.y - ground.low.y) * 1000 / wanted;
+  const double wide_mm = (ground.high.x - ground.low.x) * 1000 / wanted,
+               high_mm = (ground.high.y - ground.low.y) * 1000 / wanted;
   if (wide_mm > window.width_mm() || high_mm > window.height_mm()) {
     return refused(fmt::format("the yard does not fit at {} on {} paper", scale_words(wanted, site.units),
                                names_of(options.paper)[static_cast<std::size_t>(options.paper)]),
@@ -58,11 +59,12 @@ Expected<double> chosen_scale(const Site& site, const SheetOptions& options, con
 
 SheetBox tables_box(const SheetBox& frame) {
   constexpr double pad_mm = 6;
-  return {{frame.low.x + pad_mm, frame.low.y + pad_mm}, {frame.high.x - pad_mm, frame.high.y - title_strip_mm - pad_mm / 2}};
+  return {{frame.low.x + pad_mm, frame.low.y + pad_mm},
+          {frame.high.x - pad_mm, frame.high.y - title_strip_mm - pad_mm / 2}};
 }
 
-void add_table_pages(std::vector<Page>& pages, const std::string& name, const std::vector<Table>& tables, const SheetBox& frame,
-                     const TextMeasure& measure) {
+void add_table_pages(std::vector<Page>& pages, const std::string& name, const std::vector<Table>& tables,
+                     const SheetBox& frame, const TextMeasure& measure) {
   for (Drawing& drawing : flow_tables(tables, tables_box(frame), measure)) {
     pages.push_back(Page{name, 0, 0, palette::white, {{std::move(drawing), in_millimetres(), {}}}});
   }
@@ -84,13 +86,16 @@ std::string phase_words(const Site& site, int built_phase) {
   return last == 0 ? site.phases.front() : fmt::format("{} to {}", site.phases.front(), site.phases[last]);
 }
 
-std::string sheets_words(int first, int last) { return first == last ? fmt::format("sheet {}", first) : fmt::format("sheets {} to {}", first, last); }
+std::string sheets_words(int first, int last) {
+  return first == last ? fmt::format("sheet {}", first) : fmt::format("sheets {} to {}", first, last);
+}
 
 /// The tables, unfinished: without frame and title, whose numbers are not known yet.
 std::vector<Page> table_pages(PlanSet& set, int first_sheet) {
   const UnitSystem units = set.site.units;
   std::vector<Page> pages;
-  add_table_pages(pages, "Schedules", schedule_tables(set.site, set.answers.surface, set.catalogs), set.layout.frame, set.measure);
+  add_table_pages(pages, "Schedules", schedule_tables(set.site, set.answers.surface, set.catalogs), set.layout.frame,
+                  set.measure);
   const int first = first_sheet + static_cast<int>(pages.size());
   add_table_pages(pages, "Findings", finding_tables(set.findings, units), set.layout.frame, set.measure);
   set.findings_sheets = sheets_words(first, first_sheet + static_cast<int>(pages.size()) - 1);
@@ -101,7 +106,8 @@ std::vector<Page> table_pages(PlanSet& set, int first_sheet) {
 /// Gives every question with a plan its sheet, from 2 on; the number of the sheet after them.
 int number_questions(PlanSet& set) {
   int next = 2;
-  for (const Question question : every_question) set.question_sheets.push_back(has_plan(question, set.answers) ? next++ : 0);
+  for (const Question question : every_question)
+    set.question_sheets.push_back(has_plan(question, set.answers) ? next++ : 0);
   return next;
 }
 
@@ -109,7 +115,8 @@ int number_questions(PlanSet& set) {
 
 bool has_plan(Question question, const Answers& answers) {
   const Findings& findings = findings_of(answers, question);
-  const bool placed = std::ranges::any_of(findings, [](const Finding& finding) { return !finding.place.empty() && finding.verdict <= Verdict::caution; });
+  const bool placed = std::ranges::any_of(
+      findings, [](const Finding& finding) { return !finding.place.empty() && finding.verdict <= Verdict::caution; });
   switch (question) {
     case Question::reach: return placed || !answers.reach->spouts.empty();
     case Question::turn: return placed || !answers.turn->routes.empty();
@@ -119,16 +126,24 @@ bool has_plan(Question question, const Answers& answers) {
   }
 }
 
-Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers, const Catalogs& catalogs, const SheetOptions& options) {
+Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers, const Catalogs& catalogs,
+                                        const SheetOptions& options) {
   const PageSize size = page_size(options);
   const TextMeasure measure;
-  PlanSet set{site, answers, catalogs, all_findings(answers), options, plan_page_layout(size.width_mm, size.height_mm), measure, {}, {}};
+  PlanSet set{
+      site,    answers, catalogs, all_findings(answers), options, plan_page_layout(size.width_mm, size.height_mm),
+      measure, {},      {}};
   const Expected<double> scale = chosen_scale(site, options, set.layout.plan);
   if (!scale) return tl::unexpected{scale.error()};
 
   const int first_table = number_questions(set);
   std::vector<Page> tables = table_pages(set, first_table);
-  SheetTitle title{site.name, site.title, "General plan", scale_words(*scale, site.units), phase_words(site, options.built_phase), 1,
+  SheetTitle title{site.name,
+                   site.title,
+                   "General plan",
+                   scale_words(*scale, site.units),
+                   phase_words(site, options.built_phase),
+                   1,
                    first_table - 1 + static_cast<int>(tables.size())};
   std::vector<Page> pages{general_plan(set, *scale, title)};
   for (const Question question : every_question) {
@@ -148,7 +163,8 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers
   return pages;
 }
 
-Page plan_picture(const Site& site, const Answers& answers, const Catalogs& catalogs, std::vector<PicturePixels> pictures) {
+Page plan_picture(const Site& site, const Answers& answers, const Catalogs& catalogs,
+                  std::vector<PicturePixels> pictures) {
   constexpr double wanted_mm = 360, room_mm = 10;
   const Box ground = extent_of(site);
   const double longest_m = std::max({ground.high.x - ground.low.x, ground.high.y - ground.low.y, 1.0});
@@ -163,7 +179,9 @@ Page plan_picture(const Site& site, const Answers& answers, const Catalogs& cata
   PlanParts parts = plan_parts(site, answers.surface, style);
   add(parts, finding_parts(all_findings(answers), {.units = site.units, .metres_per_mm = style.metres_per_mm}));
   Page page{"Plan", width_mm, height_mm, palette::paper, {}};
-  page.drawings.push_back({with_labels(std::move(parts), {style.metres_per_mm, {}}), placed_in(ground, {{0, 0}, {width_mm, height_mm}}, ratio), {}});
+  page.drawings.push_back({with_labels(std::move(parts), {style.metres_per_mm, {}}),
+                           placed_in(ground, {{0, 0}, {width_mm, height_mm}}, ratio),
+                           {}});
   return page;
 }
 

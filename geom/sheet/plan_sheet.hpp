@@ -25,15 +25,18 @@ constexpr std::array<std::string_view, 2> names_of(Orientation) { return {"lands
 struct SheetOptions {
   Paper paper = Paper::tabloid;
   Orientation orientation = Orientation::landscape;
-  std::optional<double> scale_ratio;  ///< of the general plan: 480 is 1 in = 40 ft; else the largest standard scale that fits
+  std::optional<double>
+      scale_ratio;  ///< of the general plan: 480 is 1 in = 40 ft; else the largest standard scale that fits
   int built_phase = std::numeric_limits<int>::max();  ///< what later phases build is drawn faded
   std::vector<PicturePixels> pictures = {};           ///< that lie under the general plan
 };
 
 /// Refused where the yard does not fit on the paper at the wanted scale.
-Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers, const Catalogs& catalogs, const SheetOptions& options = {});
+Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers, const Catalogs& catalogs,
+                                        const SheetOptions& options = {});
 
 /// The plan alone, its page cut to the yard, for a picture.
-Page plan_picture(const Site& site, const Answers& answers, const Catalogs& catalogs, std::vector<PicturePixels> pictures = {});
+Page plan_picture(const Site& site, const Answers& answers, const Catalogs& catalogs,
+                  std::vector<PicturePixels> pictures = {});
 
 }  // namespace yardwright

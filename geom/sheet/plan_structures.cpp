@@ -1,7 +1,7 @@
 #include <fmt/format.h>
 
-#include "geom/sheet/plan_item.hpp"
 #include "geom/shape/path.hpp"
+#include "geom/sheet/plan_item.hpp"
 #include "geom/sheet/size_words.hpp"
 
 namespace yardwright::plan {
@@ -44,7 +44,8 @@ ItemMarks marks_of(const Building& building, const Scene& scene) {
   ItemMarks marks;
   const Polygon box = rectangle({building.at, building.facing}, building.length_m, building.width_m);
   const bool lived_in = building.use == BuildingUse::dwelling;
-  add_polygon(marks.shapes, box, lived_in ? Colour{0xe8, 0xd9, 0xc6} : palette::timber, {palette::ink, lived_in ? 0.45 : 0.3, {}});
+  add_polygon(marks.shapes, box, lived_in ? Colour{0xe8, 0xd9, 0xc6} : palette::timber,
+              {palette::ink, lived_in ? 0.45 : 0.3, {}});
   add_roof_lines(marks.shapes, building, box);
   const std::string size = fmt::format("{} × {}", short_text_of(building.length_m, Quantity::length, scene.style.units),
                                        short_text_of(building.width_m, Quantity::length, scene.style.units));

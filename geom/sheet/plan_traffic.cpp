@@ -1,5 +1,5 @@
-#include "geom/sheet/plan_item.hpp"
 #include "geom/shape/path.hpp"
+#include "geom/sheet/plan_item.hpp"
 #include "geom/sheet/size_words.hpp"
 
 namespace yardwright::plan {
@@ -22,7 +22,8 @@ Colour surface_colour(DriveSurface surface) {
 ItemMarks marks_of(const Drive& drive, const Scene& scene) {
   ItemMarks marks;
   const SitePath middle = with_fillets(drive.path, drive.corner_radius_m, curve_step_m);
-  add_region(marks.shapes, strip_of(middle, drive.width_m), surface_colour(drive.surface), {palette::earth.faded(0.5), 0.15, {}});
+  add_region(marks.shapes, strip_of(middle, drive.width_m), surface_colour(drive.surface),
+             {palette::earth.faded(0.5), 0.15, {}});
   if (!scene.item.name.empty()) {
     add_words_along(marks, scene.style, middle, scene.item.name, palette::earth);
   }
@@ -59,13 +60,15 @@ ItemMarks marks_of(const Gate& gate, const Scene& scene) {
 ItemMarks marks_of(const Scale& scale, const Scene& scene) {
   ItemMarks marks;
   const Pose pose{scale.at, scale.facing};
-  add_polygon(marks.shapes, rectangle(pose, scale.length_m, scale.width_m), palette::white.faded(0.8), {palette::ink, 0.3, {}});
+  add_polygon(marks.shapes, rectangle(pose, scale.length_m, scale.width_m), palette::white.faded(0.8),
+              {palette::ink, 0.3, {}});
   const SiteVector along = direction(scale.facing), across = right_of(along) * (scale.width_m / 2);
   for (int i = -3; i <= 3; ++i) {
     const SitePoint at = scale.at + along * (scale.length_m * i / 8.0);
     marks.shapes.push_back(line({at - across, at + across}, {palette::faint_ink, 0.12, {}}));
   }
-  add_label(marks, scene, around(rectangle(pose, scale.length_m, scale.width_m)), Prefer::below, short_text_of(scale.length_m, Quantity::length, scene.style.units));
+  add_label(marks, scene, around(rectangle(pose, scale.length_m, scale.width_m)), Prefer::below,
+            short_text_of(scale.length_m, Quantity::length, scene.style.units));
   return marks;
 }
 

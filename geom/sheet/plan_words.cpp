@@ -31,7 +31,8 @@ void add_label(ItemMarks& marks, const Scene& scene, const Around& thing, Prefer
   marks.labels.push_back(std::move(label));
 }
 
-void add_words_along(ItemMarks& marks, const PlanStyle& style, const SitePath& path, const std::string& text, Colour colour) {
+void add_words_along(ItemMarks& marks, const PlanStyle& style, const SitePath& path, const std::string& text,
+                     Colour colour) {
   if (!style.labels) return;
   Label label;
   label.lines.push_back({text, words_mm, colour, false});
@@ -40,11 +41,13 @@ void add_words_along(ItemMarks& marks, const PlanStyle& style, const SitePath& p
   if (!label.spots.empty()) marks.labels.push_back(std::move(label));
 }
 
-void add_named_along(ItemMarks& marks, const Scene& scene, const SitePath& path, const std::string& size, Colour colour) {
+void add_named_along(ItemMarks& marks, const Scene& scene, const SitePath& path, const std::string& size,
+                     Colour colour) {
   add_words_along(marks, scene.style, path, title_of(scene.item) + " · " + size, colour);
 }
 
-void add_words_within(ItemMarks& marks, const Scene& scene, const SitePath& outline, const std::string& text, Colour colour) {
+void add_words_within(ItemMarks& marks, const Scene& scene, const SitePath& outline, const std::string& text,
+                      Colour colour) {
   if (!scene.style.labels || outline.size() < 3) return;
   Label label;
   label.lines.push_back({text, words_mm, colour, false});

@@ -33,8 +33,8 @@ class Growing {
 };
 
 bool handles_grain(const Thing& thing) {
-  return std::holds_alternative<Bin>(thing) || std::holds_alternative<Leg>(thing) || std::holds_alternative<OverheadHolding>(thing) ||
-         std::holds_alternative<Dryer>(thing);
+  return std::holds_alternative<Bin>(thing) || std::holds_alternative<Leg>(thing) ||
+         std::holds_alternative<OverheadHolding>(thing) || std::holds_alternative<Dryer>(thing);
 }
 
 void take_routes(Growing& ground, const turn::Answer& answer) {
@@ -60,7 +60,8 @@ void take_items(Growing& ground, const Site& site, bool (*wanted)(const Thing&))
 std::vector<KeyRow> reach_key() {
   return {key_of_line({palette::reach, 0.6, {}}, "spout that is steep enough: slope · length"),
           key_of_line({palette::fail, 0.6, {1.8, 1.1}}, "spout with something to mend"),
-          key_of_line({palette::reach.faded(0.7), 0.25, {1.6, 1.1}}, "how far a leg reaches a bin of that size, on this ground, with dry grain")};
+          key_of_line({palette::reach.faded(0.7), 0.25, {1.6, 1.1}},
+                      "how far a leg reaches a bin of that size, on this ground, with dry grain")};
 }
 
 std::vector<KeyRow> turn_key(const Site& site, const turn::Answer& answer) {
@@ -80,23 +81,30 @@ std::vector<KeyRow> drain_key(const Site& site, const DesignSurface& surface) {
   const double interval_m = contour_interval_m(surface, site.units);
   std::vector<KeyRow> rows;
   if (interval_m > 0) {
-    rows.push_back(key_of_line({palette::earth, 0.25, {}}, "contour of the ground as it will lie, every " + length_words(interval_m)));
-    rows.push_back(key_of_line({palette::quiet_ink, 0.25, {1.4, 0.9}}, "contour of the ground as it lies, where it differs"));
+    rows.push_back(key_of_line({palette::earth, 0.25, {}},
+                               "contour of the ground as it will lie, every " + length_words(interval_m)));
+    rows.push_back(
+        key_of_line({palette::quiet_ink, 0.25, {1.4, 0.9}}, "contour of the ground as it lies, where it differs"));
   }
-  rows.push_back(key_of_area(palette::water.faded(0.28), {palette::water, 0.25, {}}, "hollow, full to where it spills, and its way out"));
+  rows.push_back(key_of_area(palette::water.faded(0.28), {palette::water, 0.25, {}},
+                             "hollow, full to where it spills, and its way out"));
   rows.push_back(key_of_line({palette::water.faded(0.45), 0.22, {}}, "where water runs together"));
   rows.push_back(key_of_line({palette::water.faded(0.6), 0.25, {1.2, 1.0}}, "ground that drains to a pit"));
-  rows.push_back({{}, fmt::format("Storm: {} of rain in 24 h, type {}", short_text_of(site.storm.rain_m, Quantity::rain_depth, site.units),
-                                  names_of(site.storm.type)[static_cast<std::size_t>(site.storm.type)])});
+  rows.push_back({{},
+                  fmt::format("Storm: {} of rain in 24 h, type {}",
+                              short_text_of(site.storm.rain_m, Quantity::rain_depth, site.units),
+                              names_of(site.storm.type)[static_cast<std::size_t>(site.storm.type)])});
   return rows;
 }
 
 std::vector<KeyRow> clear_key(const clear::Answer& answer) {
-  std::vector<KeyRow> rows{key_of_line({palette::fail, 0.3, {}}, "too near: measured < needed"),
-                           key_of_line({palette::caution, 0.3, {}}, "nearer than advised, or ask whom the finding names"),
-                            key_of_line({palette::pass, 0.15, {}}, "the tightest place of each distance that is kept: measured ≥ needed")};
+  std::vector<KeyRow> rows{
+      key_of_line({palette::fail, 0.3, {}}, "too near: measured < needed"),
+      key_of_line({palette::caution, 0.3, {}}, "nearer than advised, or ask whom the finding names"),
+      key_of_line({palette::pass, 0.15, {}}, "the tightest place of each distance that is kept: measured ≥ needed")};
   if (!answer.strips.empty()) {
-    rows.push_back(key_of_area(palette::caution.faded(0.10), {palette::caution.faded(0.7), 0.2, {1.2, 0.8}}, "raised machines stay out: ask the utility"));
+    rows.push_back(key_of_area(palette::caution.faded(0.10), {palette::caution.faded(0.7), 0.2, {1.2, 0.8}},
+                               "raised machines stay out: ask the utility"));
   }
   return rows;
 }

@@ -21,7 +21,8 @@ const TextStyle plain{2.0, palette::ink, false, Anchor::left};
 
 Findings of_question(const Findings& findings, Question question) {
   Findings mine;
-  std::ranges::copy_if(findings, std::back_inserter(mine), [&](const Finding& finding) { return finding.question == question; });
+  std::ranges::copy_if(findings, std::back_inserter(mine),
+                       [&](const Finding& finding) { return finding.question == question; });
   return mine;
 }
 
@@ -37,7 +38,9 @@ std::string in_words(const Findings& mine) {
   return mine.empty() || count(Verdict::pass) == 0 ? "not checked" : "partly checked";
 }
 
-bool wants_care(const Finding& finding) { return finding.verdict == Verdict::fail || finding.verdict == Verdict::caution; }
+bool wants_care(const Finding& finding) {
+  return finding.verdict == Verdict::fail || finding.verdict == Verdict::caution;
+}
 
 /// "short by 15.3°: 21.7° of 37.0° needed".
 std::string amount_words(const Finding& finding, UnitSystem units) {
@@ -60,13 +63,18 @@ KeyRow key_of_area(Colour fill, const Stroke& edge, std::string words) {
 }
 
 SheetColumn::SheetColumn(SheetPen& pen, const SheetBox& box)
-    : pen_{pen}, left_{box.low.x + column_pad_mm}, width_{box.width_mm() - 2 * column_pad_mm}, y_{box.low.y + 4}, box_{box} {}
+    : pen_{pen},
+      left_{box.low.x + column_pad_mm},
+      width_{box.width_mm() - 2 * column_pad_mm},
+      y_{box.low.y + 4},
+      box_{box} {}
 
 double SheetColumn::room_mm() const { return box_.high.y - title_block_mm - north_and_scale_mm - y_; }
 
 void SheetColumn::title(const std::string& loud, const std::string& quiet_words) {
   y_ = pen_.paragraph({left_, y_}, loud, width_, {4.6, palette::ink, true, Anchor::left});
-  if (!quiet_words.empty()) y_ = pen_.paragraph({left_, y_}, quiet_words, width_, {2.3, palette::quiet_ink, false, Anchor::left});
+  if (!quiet_words.empty())
+    y_ = pen_.paragraph({left_, y_}, quiet_words, width_, {2.3, palette::quiet_ink, false, Anchor::left});
   y_ += 3;
 }
 
@@ -76,7 +84,9 @@ void SheetColumn::heading(const std::string& text) {
   y_ += 5;
 }
 
-void SheetColumn::paragraph(const std::string& text) { y_ = pen_.paragraph({left_, y_ - 1}, text, width_, quiet) + 2.5; }
+void SheetColumn::paragraph(const std::string& text) {
+  y_ = pen_.paragraph({left_, y_ - 1}, text, width_, quiet) + 2.5;
+}
 
 void SheetColumn::key(const std::vector<KeyRow>& rows) {
   if (rows.empty()) return;
@@ -99,7 +109,9 @@ void SheetColumn::questions(const Findings& findings, const std::vector<int>& sh
     pen_.symbol({left_ + 1.6, y_}, symbol_of(worst(mine)));
     pen_.words({left_ + 5, y_}, std::string{names_of(question)[at]}, {2.2, palette::ink, true, Anchor::left});
     pen_.words({left_ + 15, y_}, in_words(mine), {2.1, palette::of(worst(mine)), false, Anchor::left});
-    if (sheets[at] > 0) pen_.words({left_ + width_, y_}, fmt::format("sheet {}", sheets[at]), {2.0, palette::quiet_ink, false, Anchor::right});
+    if (sheets[at] > 0)
+      pen_.words({left_ + width_, y_}, fmt::format("sheet {}", sheets[at]),
+                 {2.0, palette::quiet_ink, false, Anchor::right});
     y_ += row_mm;
   }
   y_ += 2;
@@ -122,7 +134,8 @@ void SheetColumn::legend(const Site& site) {
     const double y = y_ + (static_cast<double>(i % rows) + 0.35) * row_mm;
     const double icon_mm = kind_symbol_half_mm * factor;
     pen_.symbol({x + icon_mm, y}, scaled(symbol_of_kind(kind_key(present[i])), factor));
-    pen_.fitted({x + 2 * icon_mm + 1.2, y}, std::string{kind_label(present[i])}, width_ / 2 - 2 * icon_mm - 2, {text_mm});
+    pen_.fitted({x + 2 * icon_mm + 1.2, y}, std::string{kind_label(present[i])}, width_ / 2 - 2 * icon_mm - 2,
+                {text_mm});
   }
   y_ += static_cast<double>(rows) * row_mm;
 }
@@ -130,9 +143,11 @@ void SheetColumn::legend(const Site& site) {
 double SheetColumn::height_of(const Finding& finding, UnitSystem units) const {
   const double wide = width_ - finding_indent_mm;
   const auto lines = [&](const std::string& text, const TextStyle& style) {
-    return static_cast<double>(pen_.measure().wrapped(text, style.height_mm, wide, style.bold).size()) * pen_.line_height_mm(style);
+    return static_cast<double>(pen_.measure().wrapped(text, style.height_mm, wide, style.bold).size()) *
+           pen_.line_height_mm(style);
   };
-  return lines(headline(finding), finding_title) + lines(amount_words(finding, units), plain) + lines(first_mend(finding, units), quiet) + between_findings_mm;
+  return lines(headline(finding), finding_title) + lines(amount_words(finding, units), plain) +
+         lines(first_mend(finding, units), quiet) + between_findings_mm;
 }
 
 void SheetColumn::finding(const Finding& finding, std::size_t number, UnitSystem units) {
@@ -159,7 +174,9 @@ void SheetColumn::findings_of(Question question, const Findings& findings, UnitS
     finding(findings[i], i + 1, units);
     ++shown;
   }
-  const std::string words = left_out > 0 ? fmt::format("and {} more; all of them: {}", left_out, rest) : shown > 0 ? "what passes: " + rest : "Nothing. What passes: " + rest;
+  const std::string words = left_out > 0 ? fmt::format("and {} more; all of them: {}", left_out, rest)
+                            : shown > 0  ? "what passes: " + rest
+                                         : "Nothing. What passes: " + rest;
   pen_.fitted({left_, y_ + 1.4}, words, width_, quiet);
   y_ += last_line_mm;
 }

@@ -28,8 +28,8 @@ std::filesystem::path path_of_page(const std::filesystem::path& path, std::size_
   return path.parent_path() / (path.stem().string() + "-" + std::to_string(number) + path.extension().string());
 }
 
-Expected<std::vector<std::filesystem::path>> write_pages(const std::vector<Page>& pages, const std::filesystem::path& path,
-                                                         const std::string& title) {
+Expected<std::vector<std::filesystem::path>> write_pages(const std::vector<Page>& pages,
+                                                         const std::filesystem::path& path, const std::string& title) {
   const std::string ending = ending_of(path);
   std::vector<std::filesystem::path> written;
   if (ending == ".pdf") {
@@ -37,7 +37,8 @@ Expected<std::vector<std::filesystem::path>> write_pages(const std::vector<Page>
     return std::vector{path};
   }
   if (ending != ".svg" && ending != ".png") {
-    return refused("a sheet cannot be written as \"" + ending + "\"", path.string(), "end its name in .pdf, .svg or .png");
+    return refused("a sheet cannot be written as \"" + ending + "\"", path.string(),
+                   "end its name in .pdf, .svg or .png");
   }
   for (std::size_t i = 0; i < pages.size(); ++i) {
     const auto file = path_of_page(path, i + 1);

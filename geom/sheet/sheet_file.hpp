@@ -13,8 +13,8 @@ namespace yardwright {
 inline constexpr double picture_dots_per_inch = 144;
 
 /// The files that were written. What they are follows from the ending: .pdf, .svg or .png.
-Expected<std::vector<std::filesystem::path>> write_pages(const std::vector<Page>& pages, const std::filesystem::path& path,
-                                                         const std::string& title);
+Expected<std::vector<std::filesystem::path>> write_pages(const std::vector<Page>& pages,
+                                                         const std::filesystem::path& path, const std::string& title);
 
 /// "plan-2.png" for page 2 of "plan.png".
 std::filesystem::path path_of_page(const std::filesystem::path& path, std::size_t number);

@@ -71,9 +71,15 @@ void draw_title_strip(SheetPen& pen, const SheetBox& frame, const SheetTitle& ti
   const double top = frame.high.y - title_strip_mm;
   pen.line({frame.low.x, top}, {frame.high.x, top}, thin_line);
   draw_cells(pen, {{frame.low.x, top}, frame.high},
-             {{"yard", title.yard, 3}, {"owner", title.block.owner, 2}, {"place", title.block.place, 2},
-              {"drawn by", title.block.drawn_by, 1.4}, {"date", title.block.date, 1.1}, {"revision", title.block.revision, 0.8},
-              {"phase", title.phase, 1.4}, {"sheet", title.sheet, 1.4}, {"number", sheet_number(title), 0.9}});
+             {{"yard", title.yard, 3},
+              {"owner", title.block.owner, 2},
+              {"place", title.block.place, 2},
+              {"drawn by", title.block.drawn_by, 1.4},
+              {"date", title.block.date, 1.1},
+              {"revision", title.block.revision, 0.8},
+              {"phase", title.phase, 1.4},
+              {"sheet", title.sheet, 1.4},
+              {"number", sheet_number(title), 0.9}});
 }
 
 void draw_north_arrow(SheetPen& pen, SheetPoint centre, double radius_mm) {
@@ -93,7 +99,8 @@ void draw_scale_bar(SheetPen& pen, SheetPoint left, double most_mm, double metre
   constexpr double high_mm = 1.4;
   for (int i = 0; i < bars; ++i) {
     const double x = left.x + whole_mm * i / bars;
-    pen.box({{x, left.y}, {x + whole_mm / bars, left.y + high_mm}}, i % 2 == 0 ? palette::ink : palette::white, {palette::ink, 0.2, {}});
+    pen.box({{x, left.y}, {x + whole_mm / bars, left.y + high_mm}}, i % 2 == 0 ? palette::ink : palette::white,
+            {palette::ink, 0.2, {}});
   }
   for (const double part : {0.0, 0.5, 1.0}) {
     const std::string text = fmt::format("{:.6g}", whole * part) + (part == 1 ? " " + std::string{unit.suffix} : "");

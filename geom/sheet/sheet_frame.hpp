@@ -7,7 +7,7 @@
 namespace yardwright {
 
 inline constexpr double sheet_margin_mm = 8;
-inline constexpr double title_block_mm = 54;   ///< at the foot of the column beside a plan
+inline constexpr double title_block_mm = 54;  ///< at the foot of the column beside a plan
 inline constexpr double title_strip_mm = 12;  ///< at the foot of a sheet of tables
 
 struct SheetTitle {

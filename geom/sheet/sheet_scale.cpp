@@ -31,8 +31,8 @@ std::span<const double> standard_scale_ratios(UnitSystem units) {
   return metric_ratios;
 }
 
-double scale_ratio_that_fits(double ground_width_m, double ground_height_m, double paper_width_mm, double paper_height_mm,
-                             UnitSystem units) {
+double scale_ratio_that_fits(double ground_width_m, double ground_height_m, double paper_width_mm,
+                             double paper_height_mm, UnitSystem units) {
   const double needed = std::max(ground_width_m / paper_width_mm, ground_height_m / paper_height_mm) * 1000;
   for (const double ratio : standard_scale_ratios(units)) {
     if (ratio >= needed) return ratio;

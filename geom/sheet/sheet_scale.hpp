@@ -17,8 +17,8 @@ std::span<const double> standard_scale_ratios(UnitSystem units);
 
 /// The largest standard scale at which a ground of this size fits on a paper window of that size; the smallest
 /// standard scale, doubled until it fits, for a ground beyond all of them.
-double scale_ratio_that_fits(double ground_width_m, double ground_height_m, double paper_width_mm, double paper_height_mm,
-                             UnitSystem units);
+double scale_ratio_that_fits(double ground_width_m, double ground_height_m, double paper_width_mm,
+                             double paper_height_mm, UnitSystem units);
 
 /// "1 in = 40 ft" or "1:500".
 std::string scale_words(double ratio, UnitSystem units);

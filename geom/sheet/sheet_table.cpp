@@ -58,7 +58,8 @@ class Flow {
     const double shares = std::accumulate(table.columns.begin(), table.columns.end(), 0.0,
                                           [](double sum, const TableColumn& column) { return sum + column.share; });
     edges_ = {box_.low.x};
-    for (const TableColumn& column : table.columns) edges_.push_back(edges_.back() + column.share / shares * box_.width_mm());
+    for (const TableColumn& column : table.columns)
+      edges_.push_back(edges_.back() + column.share / shares * box_.width_mm());
   }
 
   void begin_table(const Table& table) {
@@ -70,7 +71,8 @@ class Flow {
   }
 
   void continue_table(const Table& table) {
-    if (!table.title.empty()) y_ = pen_.paragraph({box_.low.x, y_}, table.title + ", continued", box_.width_mm(), note_style) + 0.8;
+    if (!table.title.empty())
+      y_ = pen_.paragraph({box_.low.x, y_}, table.title + ", continued", box_.width_mm(), note_style) + 0.8;
     add_heading(table);
   }
 
@@ -80,7 +82,8 @@ class Flow {
       if (table.columns[i].title.empty()) continue;
       TextStyle style = heading_style;
       style.anchor = table.columns[i].anchor;
-      bottom = std::max(bottom, pen_.paragraph({text_x(table.columns[i], i), y_ + 0.6}, table.columns[i].title, width_mm(i), style));
+      bottom = std::max(
+          bottom, pen_.paragraph({text_x(table.columns[i], i), y_ + 0.6}, table.columns[i].title, width_mm(i), style));
     }
     y_ = bottom + 0.6;
     pen_.line({box_.low.x, y_}, {box_.high.x, y_}, {palette::ink, 0.3, {}});
@@ -114,12 +117,15 @@ class Flow {
   }
 
   void draw_lines(const Table& table, const SetRow& row, std::size_t first, std::size_t count) {
-    for (std::size_t column = 0; column < row.cells.size(); ++column) draw_cell(table.columns[column], row, column, first, count);
+    for (std::size_t column = 0; column < row.cells.size(); ++column)
+      draw_cell(table.columns[column], row, column, first, count);
     y_ += static_cast<double>(count) * line_mm() + row_gap_mm();
-    pen_.line({box_.low.x, y_ - row_gap_mm() / 2}, {box_.high.x, y_ - row_gap_mm() / 2}, {palette::rule_line, 0.15, {}});
+    pen_.line({box_.low.x, y_ - row_gap_mm() / 2}, {box_.high.x, y_ - row_gap_mm() / 2},
+              {palette::rule_line, 0.15, {}});
   }
 
-  void draw_cell(const TableColumn& shape, const SetRow& row, std::size_t column, std::size_t first, std::size_t count) {
+  void draw_cell(const TableColumn& shape, const SetRow& row, std::size_t column, std::size_t first,
+                 std::size_t count) {
     const TableCell& cell = row.cells[column];
     double x = text_x(shape, column);
     if (cell.verdict) {

@@ -18,8 +18,10 @@ SitePictures read_site_pictures(const Site& site, const std::filesystem::path& s
   SitePictures read;
   for_each<Picture>(site, [&](const Item& item, const Picture& picture) {
     auto pixels = read_site_picture(picture.file, site_file);
-    if (pixels) read.pictures.push_back({item.id, std::move(*pixels)});
-    else read.problems.insert(read.problems.end(), pixels.error().begin(), pixels.error().end());
+    if (pixels)
+      read.pictures.push_back({item.id, std::move(*pixels)});
+    else
+      read.problems.insert(read.problems.end(), pixels.error().begin(), pixels.error().end());
   });
   return read;
 }

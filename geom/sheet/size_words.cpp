@@ -16,7 +16,9 @@ class Size {
  public:
   explicit Size(UnitSystem units) : units_{units} {}
 
-  std::string operator()(const Bin& bin) const { return fmt::format("{} across, eave {}", m(bin.diameter_m), m(bin.eave_height_m)); }
+  std::string operator()(const Bin& bin) const {
+    return fmt::format("{} across, eave {}", m(bin.diameter_m), m(bin.eave_height_m));
+  }
   std::string operator()(const Leg& leg) const {
     return fmt::format("{} discharge, {}", m(leg.discharge_height_m), rate(leg.capacity_m3_per_s));
   }
@@ -28,28 +30,43 @@ class Size {
   std::string operator()(const Conveyor& conveyor) const {
     return fmt::format("{} long, {}", m(length(conveyor.path)), rate(conveyor.capacity_m3_per_s));
   }
-  std::string operator()(const Spout& spout) const { return short_text_of(spout.diameter_m, Quantity::small_length, units_); }
-  std::string operator()(const Pit& pit) const { return box(pit.body.length_m, pit.body.width_m, pit.body.depth_m) + " deep"; }
-  std::string operator()(const Drive& drive) const { return fmt::format("{} wide, {} long", m(drive.width_m), m(length(drive.path))); }
+  std::string operator()(const Spout& spout) const {
+    return short_text_of(spout.diameter_m, Quantity::small_length, units_);
+  }
+  std::string operator()(const Pit& pit) const {
+    return box(pit.body.length_m, pit.body.width_m, pit.body.depth_m) + " deep";
+  }
+  std::string operator()(const Drive& drive) const {
+    return fmt::format("{} wide, {} long", m(drive.width_m), m(length(drive.path)));
+  }
   std::string operator()(const Route& route) const { return route.vehicle; }
   std::string operator()(const Gate& gate) const { return m(gate.width_m) + " clear"; }
-  std::string operator()(const Scale& scale) const { return fmt::format("{} × {}", m(scale.length_m), m(scale.width_m)); }
-  std::string operator()(const Building& building) const { return box(building.length_m, building.width_m, building.height_m); }
+  std::string operator()(const Scale& scale) const {
+    return fmt::format("{} × {}", m(scale.length_m), m(scale.width_m));
+  }
+  std::string operator()(const Building& building) const {
+    return box(building.length_m, building.width_m, building.height_m);
+  }
   std::string operator()(const Tank& tank) const {
-    return short_text_of(tank.water_capacity_m3, Quantity::tank_volume, units_) + (tank.underground ? ", underground" : "");
+    return short_text_of(tank.water_capacity_m3, Quantity::tank_volume, units_) +
+           (tank.underground ? ", underground" : "");
   }
   std::string operator()(const OverheadLine& overhead) const {
     return fmt::format("{} long, lowest wire {}", m(length(overhead.path)), m(overhead.lowest_conductor_m));
   }
-  std::string operator()(const Berm& berm) const { return fmt::format("{} high, {} long", m(berm.height_m), m(length(berm.path))); }
+  std::string operator()(const Berm& berm) const {
+    return fmt::format("{} high, {} long", m(berm.height_m), m(length(berm.path)));
+  }
   std::string operator()(const Swale& swale) const {
     return fmt::format("{} to {} deep, {} long", m(swale.start_depth_m), m(swale.end_depth_m), m(length(swale.path)));
   }
   std::string operator()(const Pad& pad) const {
-    return fmt::format("{} at level {}", short_text_of(area_m2({pad.outline, {}}), Quantity::area, units_), m(pad.level_m));
+    return fmt::format("{} at level {}", short_text_of(area_m2({pad.outline, {}}), Quantity::area, units_),
+                       m(pad.level_m));
   }
   std::string operator()(const Culvert& culvert) const {
-    return fmt::format("{}, {} long", short_text_of(culvert.diameter_m, Quantity::small_length, units_), m(length(culvert.path)));
+    return fmt::format("{}, {} long", short_text_of(culvert.diameter_m, Quantity::small_length, units_),
+                       m(length(culvert.path)));
   }
   std::string operator()(const Cover& cover) const { return cover.cover; }
   std::string operator()(const Picture& picture) const { return m(picture.width_m) + " wide"; }

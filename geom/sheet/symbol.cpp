@@ -17,7 +17,9 @@ LineMark open(Points points, Stroke stroke) { return {std::move(points), std::mo
 LineMark closed(Points points, Stroke stroke) { return {std::move(points), std::move(stroke), true}; }
 AreaMark filled(Points points, Colour fill) { return {{std::move(points)}, fill}; }
 CircleMark dot(DrawPoint at, double radius, Colour fill) { return {at, radius, fill, no_edge}; }
-CircleMark hoop(DrawPoint at, double radius, Colour fill, Stroke stroke) { return {at, radius, fill, std::move(stroke)}; }
+CircleMark hoop(DrawPoint at, double radius, Colour fill, Stroke stroke) {
+  return {at, radius, fill, std::move(stroke)};
+}
 
 Points box(double left, double top, double right, double bottom) {
   return {{left, top}, {right, top}, {right, bottom}, {left, bottom}};
@@ -48,7 +50,8 @@ SymbolMarks bin() {
   SymbolMarks marks{hoop({0, 0}, 3.3, palette::steel, outline)};
   for (int i = 0; i < 12; ++i) {
     const Angle angle = Angle::degrees(i * 30.0);
-    marks.push_back(open({{0.8 * cos(angle), 0.8 * sin(angle)}, {3.2 * cos(angle), 3.2 * sin(angle)}}, {palette::steel_rib, 0.15, {}}));
+    marks.push_back(open({{0.8 * cos(angle), 0.8 * sin(angle)}, {3.2 * cos(angle), 3.2 * sin(angle)}},
+                         {palette::steel_rib, 0.15, {}}));
   }
   marks.push_back(hoop({0, 0}, 0.7, palette::white, detail));
   return marks;
@@ -69,7 +72,8 @@ SymbolMarks leg() {
 }
 
 SymbolMarks dryer() {
-  SymbolMarks marks{filled(box(-3.4, -2.1, 3.4, 2.1), Colour{0xf0, 0xdf, 0xd3}), closed(box(-3.4, -2.1, 3.4, 2.1), {palette::fuel, 0.35, {}})};
+  SymbolMarks marks{filled(box(-3.4, -2.1, 3.4, 2.1), Colour{0xf0, 0xdf, 0xd3}),
+                    closed(box(-3.4, -2.1, 3.4, 2.1), {palette::fuel, 0.35, {}})};
   for (const double x : {-1.9, 0.0, 1.9}) {
     Points flame;
     for (int i = 0; i <= 12; ++i) flame.push_back({x + 0.4 * sin(Angle::degrees(i * 30.0)), 1.2 - 0.2 * i});
@@ -80,10 +84,14 @@ SymbolMarks dryer() {
 
 SymbolMarks overhead_holding() {
   const Points hopper{{-2.2, -3.2}, {2.2, -3.2}, {2.2, -0.8}, {0.5, 1.0}, {-0.5, 1.0}, {-2.2, -0.8}};
-  return {open({{-2.2, -0.8}, {-2.2, 3.4}}, outline), open({{2.2, -0.8}, {2.2, 3.4}}, outline),
-          open({{-2.2, 1.4}, {2.2, 3.0}}, detail),    open({{2.2, 1.4}, {-2.2, 3.0}}, detail),
-          filled(hopper, palette::steel),             closed(hopper, outline),
-          open({{-2.2, -0.8}, {2.2, -0.8}}, detail),  open({{-3.3, 3.4}, {3.3, 3.4}}, detail)};
+  return {open({{-2.2, -0.8}, {-2.2, 3.4}}, outline),
+          open({{2.2, -0.8}, {2.2, 3.4}}, outline),
+          open({{-2.2, 1.4}, {2.2, 3.0}}, detail),
+          open({{2.2, 1.4}, {-2.2, 3.0}}, detail),
+          filled(hopper, palette::steel),
+          closed(hopper, outline),
+          open({{-2.2, -0.8}, {2.2, -0.8}}, detail),
+          open({{-3.3, 3.4}, {3.3, 3.4}}, detail)};
 }
 
 SymbolMarks receiving() {
@@ -109,13 +117,15 @@ SymbolMarks spout() {
 
 SymbolMarks pit() {
   const auto wave = [](double x) { return 1.0 + 0.35 * sin(Angle::degrees(x * 130)); };
-  return {filled(box(-2.8, 1.0, 2.8, 2.8), palette::water.faded(0.15)), closed(box(-2.8, -2.8, 2.8, 2.8), {ink, 0.35, {1, 0.6}}),
+  return {filled(box(-2.8, 1.0, 2.8, 2.8), palette::water.faded(0.15)),
+          closed(box(-2.8, -2.8, 2.8, 2.8), {ink, 0.35, {1, 0.6}}),
           open(curve(-2.6, 2.6, wave), {palette::water, 0.35, {}})};
 }
 
 SymbolMarks drive() {
   const auto bend = [](double x) { return -1.6 * sin(Angle::degrees(x * 26)); };
-  return {open(curve(-3.5, 3.5, bend), {palette::earth, 2.4, {}}), open(curve(-3.5, 3.5, bend), {palette::gravel, 2.0, {}}),
+  return {open(curve(-3.5, 3.5, bend), {palette::earth, 2.4, {}}),
+          open(curve(-3.5, 3.5, bend), {palette::gravel, 2.0, {}}),
           open(curve(-3.5, 3.5, bend), {palette::white, 0.2, {1, 0.7}})};
 }
 
@@ -127,13 +137,15 @@ SymbolMarks route() {
 
 SymbolMarks gate() {
   return {open({{-3.2, 1.5}, {-0.6, -1.1}}, outline), open({{3.2, 1.5}, {0.6, -1.1}}, outline),
-          open({{-3.2, 1.5}, {3.2, 1.5}}, {palette::quiet_ink, 0.2, {0.6, 0.6}}), dot({-3.2, 1.5}, 0.65, ink), dot({3.2, 1.5}, 0.65, ink)};
+          open({{-3.2, 1.5}, {3.2, 1.5}}, {palette::quiet_ink, 0.2, {0.6, 0.6}}), dot({-3.2, 1.5}, 0.65, ink),
+          dot({3.2, 1.5}, 0.65, ink)};
 }
 
 SymbolMarks scale() {
   SymbolMarks marks{filled(box(-3.5, -1.6, 3.5, 0.2), palette::white), closed(box(-3.5, -1.6, 3.5, 0.2), outline)};
   for (const double x : {-2.1, -0.7, 0.7, 2.1}) marks.push_back(open({{x, -1.6}, {x, 0.2}}, detail));
-  for (const double x : {-2.6, 2.6}) marks.push_back(closed({{x, 0.3}, {x + 0.8, 1.8}, {x - 0.8, 1.8}}, {ink, 0.3, {}}));
+  for (const double x : {-2.6, 2.6})
+    marks.push_back(closed({{x, 0.3}, {x + 0.8, 1.8}, {x - 0.8, 1.8}}, {ink, 0.3, {}}));
   return marks;
 }
 
@@ -147,13 +159,14 @@ SymbolMarks tank() {
   Points shell = arc({2.0, -0.4}, 1.4, 1.4, -90, 90);
   const Points left = arc({-2.0, -0.4}, 1.4, 1.4, 90, 270);
   shell.insert(shell.end(), left.begin(), left.end());
-  return {filled(shell, palette::white), closed(shell, {palette::fuel, 0.35, {}}), open({{-1.6, 1.0}, {-1.6, 2.4}}, outline),
-          open({{1.6, 1.0}, {1.6, 2.4}}, outline), open({{-0.5, -1.8}, {-0.5, -2.4}, {0.5, -2.4}, {0.5, -1.8}}, {palette::fuel, 0.3, {}})};
+  return {filled(shell, palette::white), closed(shell, {palette::fuel, 0.35, {}}),
+          open({{-1.6, 1.0}, {-1.6, 2.4}}, outline), open({{1.6, 1.0}, {1.6, 2.4}}, outline),
+          open({{-0.5, -1.8}, {-0.5, -2.4}, {0.5, -2.4}, {0.5, -1.8}}, {palette::fuel, 0.3, {}})};
 }
 
 SymbolMarks well() {
-  return {hoop({0, 0}, 2.6, palette::paper, {palette::water, 0.35, {}}), hoop({0, 0}, 1.6, palette::none, {palette::water, 0.2, {}}),
-          dot({0, 0}, 0.7, palette::water)};
+  return {hoop({0, 0}, 2.6, palette::paper, {palette::water, 0.35, {}}),
+          hoop({0, 0}, 1.6, palette::none, {palette::water, 0.2, {}}), dot({0, 0}, 0.7, palette::water)};
 }
 
 SymbolMarks overhead_line() {
@@ -177,20 +190,25 @@ SymbolMarks berm() {
 
 SymbolMarks swale() {
   const Points dip{{-3.7, -1.4}, {-2.2, -1.4}, {-0.8, 1.4}, {0.8, 1.4}, {2.2, -1.4}, {3.7, -1.4}};
-  return {filled({{-1.5, 0.0}, {-0.8, 1.4}, {0.8, 1.4}, {1.5, 0.0}}, palette::water.faded(0.25)), open(dip, {palette::earth, 0.4, {}}),
-          open({{-1.5, 0.0}, {1.5, 0.0}}, {palette::water, 0.35, {}})};
+  return {filled({{-1.5, 0.0}, {-0.8, 1.4}, {0.8, 1.4}, {1.5, 0.0}}, palette::water.faded(0.25)),
+          open(dip, {palette::earth, 0.4, {}}), open({{-1.5, 0.0}, {1.5, 0.0}}, {palette::water, 0.35, {}})};
 }
 
 SymbolMarks pad() {
   const Points top{{-2.0, -1.2}, {3.2, -1.2}, {2.0, 0.8}, {-3.2, 0.8}};
-  return {filled(top, palette::white), closed(top, {palette::earth, 0.35, {}}), open({{-3.2, 0.8}, {-3.6, 2.0}}, {palette::earth, 0.25, {}}),
-          open({{2.0, 0.8}, {2.2, 2.0}}, {palette::earth, 0.25, {}}), open({{-3.6, 2.0}, {2.2, 2.0}}, {palette::earth, 0.2, {0.6, 0.5}})};
+  return {filled(top, palette::white), closed(top, {palette::earth, 0.35, {}}),
+          open({{-3.2, 0.8}, {-3.6, 2.0}}, {palette::earth, 0.25, {}}),
+          open({{2.0, 0.8}, {2.2, 2.0}}, {palette::earth, 0.25, {}}),
+          open({{-3.6, 2.0}, {2.2, 2.0}}, {palette::earth, 0.2, {0.6, 0.5}})};
 }
 
 SymbolMarks culvert() {
-  return {open({{-2.0, -1.5}, {3.4, -1.5}}, {ink, 0.35, {}}), open({{-2.0, 1.5}, {3.4, 1.5}}, {ink, 0.35, {}}),
-          open(arc({3.0, 0}, 0.8, 1.5, -90, 90), outline), hoop({-2.0, 0}, 1.5, palette::water.faded(0.15), outline),
-          open({{-0.2, 0}, {2.4, 0}}, {palette::water, 0.35, {}}), open({{1.6, -0.6}, {2.4, 0}, {1.6, 0.6}}, {palette::water, 0.35, {}})};
+  return {open({{-2.0, -1.5}, {3.4, -1.5}}, {ink, 0.35, {}}),
+          open({{-2.0, 1.5}, {3.4, 1.5}}, {ink, 0.35, {}}),
+          open(arc({3.0, 0}, 0.8, 1.5, -90, 90), outline),
+          hoop({-2.0, 0}, 1.5, palette::water.faded(0.15), outline),
+          open({{-0.2, 0}, {2.4, 0}}, {palette::water, 0.35, {}}),
+          open({{1.6, -0.6}, {2.4, 0}, {1.6, 0.6}}, {palette::water, 0.35, {}})};
 }
 
 SymbolMarks cover() {
@@ -203,7 +221,8 @@ SymbolMarks cover() {
 }
 
 SymbolMarks picture() {
-  SymbolMarks marks{filled(box(-3.3, -2.5, 3.3, 2.5), palette::grass), open({{-3.3, 1.2}, {3.3, -0.4}}, {palette::gravel, 0.9, {}}),
+  SymbolMarks marks{filled(box(-3.3, -2.5, 3.3, 2.5), palette::grass),
+                    open({{-3.3, 1.2}, {3.3, -0.4}}, {palette::gravel, 0.9, {}}),
                     hoop({-0.9, -0.9}, 0.8, palette::steel, detail), hoop({1.1, -1.3}, 0.8, palette::steel, detail)};
   for (const double x : {-1.0, 1.0}) {
     for (const double y : {-1.0, 1.0}) {
@@ -214,8 +233,8 @@ SymbolMarks picture() {
 }
 
 SymbolMarks dimension() {
-  return {open({{-3.2, 0}, {3.2, 0}}, {ink, 0.25, {}}),         open({{-3.2, -1.8}, {-3.2, 1.8}}, detail),
-          open({{3.2, -1.8}, {3.2, 1.8}}, detail),              open({{-3.9, 0.7}, {-2.5, -0.7}}, {ink, 0.45, {}}),
+  return {open({{-3.2, 0}, {3.2, 0}}, {ink, 0.25, {}}), open({{-3.2, -1.8}, {-3.2, 1.8}}, detail),
+          open({{3.2, -1.8}, {3.2, 1.8}}, detail), open({{-3.9, 0.7}, {-2.5, -0.7}}, {ink, 0.45, {}}),
           open({{2.5, 0.7}, {3.9, -0.7}}, {ink, 0.45, {}})};
 }
 
@@ -224,19 +243,29 @@ struct KindSymbol {
   SymbolMarks (*draw)();
 };
 
-constexpr std::array kind_symbols{
-    KindSymbol{Bin::key, bin},           KindSymbol{Leg::key, leg},
-    KindSymbol{Dryer::key, dryer},       KindSymbol{OverheadHolding::key, overhead_holding},
-    KindSymbol{Receiving::key, receiving}, KindSymbol{Conveyor::key, conveyor},
-    KindSymbol{Spout::key, spout},       KindSymbol{Pit::key, pit},
-    KindSymbol{Drive::key, drive},       KindSymbol{Route::key, route},
-    KindSymbol{Gate::key, gate},         KindSymbol{Scale::key, scale},
-    KindSymbol{Building::key, building}, KindSymbol{Tank::key, tank},
-    KindSymbol{Well::key, well},         KindSymbol{OverheadLine::key, overhead_line},
-    KindSymbol{Berm::key, berm},         KindSymbol{Swale::key, swale},
-    KindSymbol{Pad::key, pad},           KindSymbol{Culvert::key, culvert},
-    KindSymbol{Cover::key, cover},       KindSymbol{Picture::key, picture},
-    KindSymbol{Dimension::key, dimension}};
+constexpr std::array kind_symbols{KindSymbol{Bin::key, bin},
+                                  KindSymbol{Leg::key, leg},
+                                  KindSymbol{Dryer::key, dryer},
+                                  KindSymbol{OverheadHolding::key, overhead_holding},
+                                  KindSymbol{Receiving::key, receiving},
+                                  KindSymbol{Conveyor::key, conveyor},
+                                  KindSymbol{Spout::key, spout},
+                                  KindSymbol{Pit::key, pit},
+                                  KindSymbol{Drive::key, drive},
+                                  KindSymbol{Route::key, route},
+                                  KindSymbol{Gate::key, gate},
+                                  KindSymbol{Scale::key, scale},
+                                  KindSymbol{Building::key, building},
+                                  KindSymbol{Tank::key, tank},
+                                  KindSymbol{Well::key, well},
+                                  KindSymbol{OverheadLine::key, overhead_line},
+                                  KindSymbol{Berm::key, berm},
+                                  KindSymbol{Swale::key, swale},
+                                  KindSymbol{Pad::key, pad},
+                                  KindSymbol{Culvert::key, culvert},
+                                  KindSymbol{Cover::key, cover},
+                                  KindSymbol{Picture::key, picture},
+                                  KindSymbol{Dimension::key, dimension}};
 
 void change(LineMark& mark, auto move) {
   for (DrawPoint& point : mark.points) point = move(point);
@@ -263,7 +292,8 @@ SymbolMarks symbol_of(Verdict verdict) {
     case Verdict::fail:
       return {open({{-1.2, -1.2}, {1.2, 1.2}}, {colour, 0.6, {}}), open({{-1.2, 1.2}, {1.2, -1.2}}, {colour, 0.6, {}})};
     case Verdict::caution:
-      return {filled({{0, -1.3}, {1.45, 1.15}, {-1.45, 1.15}}, colour.faded(0.15)), closed({{0, -1.3}, {1.45, 1.15}, {-1.45, 1.15}}, {colour, 0.5, {}})};
+      return {filled({{0, -1.3}, {1.45, 1.15}, {-1.45, 1.15}}, colour.faded(0.15)),
+              closed({{0, -1.3}, {1.45, 1.15}, {-1.45, 1.15}}, {colour, 0.5, {}})};
     case Verdict::pass: return {open({{-1.3, 0.1}, {-0.4, 1.0}, {1.4, -1.0}}, {colour, 0.6, {}})};
     case Verdict::not_checked: break;
   }

@@ -10,8 +10,8 @@ namespace yardwright {
 
 namespace {
 
-constexpr double least_share = 0.004;     ///< of the ground: about a dozen ways on a plan
-constexpr double least_way_mm = 8;        ///< a shorter one is noise
+constexpr double least_share = 0.004;  ///< of the ground: about a dozen ways on a plan
+constexpr double least_way_mm = 8;     ///< a shorter one is noise
 constexpr double arrow_spacing_mm = 28;
 const Stroke way_stroke{palette::water.faded(0.45), 0.22, {}};
 

@@ -11,8 +11,10 @@ struct Writer {
 
   void operator()(const PutItem& put) const {
     const auto found = std::ranges::find(site.items, put.item.id, &Item::id);
-    if (found == site.items.end()) site.items.push_back(put.item);
-    else *found = put.item;
+    if (found == site.items.end())
+      site.items.push_back(put.item);
+    else
+      *found = put.item;
   }
 
   void operator()(const RemoveItem& remove) const {
@@ -42,8 +44,10 @@ struct Writer {
   void operator()(const SetRule& set) const {
     auto& overrides = site.rule_overrides;
     const auto at = std::ranges::lower_bound(overrides, set.own.rule, {}, &RuleOverride::rule);
-    if (at != overrides.end() && at->rule == set.own.rule) *at = set.own;
-    else overrides.insert(at, set.own);
+    if (at != overrides.end() && at->rule == set.own.rule)
+      *at = set.own;
+    else
+      overrides.insert(at, set.own);
   }
 
   void operator()(const ClearRule& clear) const {

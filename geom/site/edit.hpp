@@ -58,7 +58,8 @@ struct ClearRule {
   bool operator==(const ClearRule&) const = default;
 };
 
-using Edit = std::variant<PutItem, RemoveItem, SetLot, SetGround, SetStorm, SetName, SetUnits, SetPhases, SetRule, ClearRule>;
+using Edit =
+    std::variant<PutItem, RemoveItem, SetLot, SetGround, SetStorm, SetName, SetUnits, SetPhases, SetRule, ClearRule>;
 using Edits = std::vector<Edit>;
 
 Site apply(Site site, const Edit& edit);

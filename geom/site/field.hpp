@@ -52,7 +52,9 @@ struct AnyVisit {
   void operator()(const Field&, Member&) const {}
 };
 template <class Struct>
-concept Fielded = requires(Struct& value) { visit_fields(value, AnyVisit{}); };
+concept Fielded = requires(Struct& value) {
+  visit_fields(value, AnyVisit{});
+};
 
 /// `Self` is `Kind` or `const Kind`, so that one visit_fields serves reading and writing.
 template <class Self, class Kind>

@@ -14,7 +14,8 @@ std::string finding_id(std::string_view rule, const std::vector<ItemId>& items) 
   return id;
 }
 
-Finding judged(Question question, const Rule& rule, Bound bound, double measured, std::vector<ItemId> items, Verdict worse) {
+Finding judged(Question question, const Rule& rule, Bound bound, double measured, std::vector<ItemId> items,
+               Verdict worse) {
   Finding finding;
   finding.id = finding_id(rule.id, items);
   finding.question = question;
@@ -31,7 +32,8 @@ Finding judged(Question question, const Rule& rule, Bound bound, double measured
   return finding;
 }
 
-Finding not_checked(Question question, std::string rule, std::vector<ItemId> items, std::string title, std::string why) {
+Finding not_checked(Question question, std::string rule, std::vector<ItemId> items, std::string title,
+                    std::string why) {
   Finding finding;
   finding.id = finding_id(rule, items);
   finding.question = question;

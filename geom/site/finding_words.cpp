@@ -32,7 +32,8 @@ std::string margin_words(const Finding& finding, UnitSystem units) {
 
 std::string mend_words(const Mend& mend, UnitSystem units) {
   if (mend.change == 0) return mend.action;
-  if (mend.becomes == mend.change) return fmt::format("{} by {}", mend.action, text_of(std::abs(mend.change), mend.quantity, units));
+  if (mend.becomes == mend.change)
+    return fmt::format("{} by {}", mend.action, text_of(std::abs(mend.change), mend.quantity, units));
   return fmt::format("{} by {} to {}", mend.action, text_of(std::abs(mend.change), mend.quantity, units),
                      text_of(mend.becomes, mend.quantity, units));
 }

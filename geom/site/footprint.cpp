@@ -36,7 +36,9 @@ std::optional<Outline> footprint(const Thing& thing) {
   using Result = std::optional<Outline>;
   return std::visit(
       Overloaded{
-          [](const Bin& bin) { return Result{Disc{bin.at, bin.diameter_m / 2}}; },
+          [](const Bin& bin) {
+            return Result{Disc{bin.at, bin.diameter_m / 2}};
+          },
           [](const Leg& leg) { return Result{box_outline(leg, leg.tower_width_m, leg.tower_width_m)}; },
           [](const Dryer& dryer) { return Result{box_outline(dryer, dryer.length_m, dryer.width_m)}; },
           [](const OverheadHolding& bin) { return Result{box_outline(bin, bin.stand_width_m, bin.stand_width_m)}; },
@@ -44,7 +46,9 @@ std::optional<Outline> footprint(const Thing& thing) {
           [](const Scale& scale) { return Result{box_outline(scale, scale.length_m, scale.width_m)}; },
           [](const Building& building) { return Result{box_outline(building, building.length_m, building.width_m)}; },
           [](const Tank& tank) { return Result{box_outline(tank, tank.length_m, tank.diameter_m)}; },
-          [](const Well& well) { return Result{Disc{well.at, well_radius_m}}; },
+          [](const Well& well) {
+            return Result{Disc{well.at, well_radius_m}};
+          },
           [](const auto&) { return Result{}; },
       },
       thing);
@@ -62,16 +66,23 @@ std::optional<Polygon> pit_hole(const Thing& thing) {
   const PitBody* body = pit_body(thing);
   if (body == nullptr) return std::nullopt;
   Bearing facing;
-  std::visit([&](const auto& kind) { if constexpr (requires { kind.facing; }) facing = kind.facing; }, thing);
+  std::visit(
+      [&](const auto& kind) {
+        if constexpr (requires { kind.facing; }) facing = kind.facing;
+      },
+      thing);
   return rectangle({place_of(thing), facing}, body->length_m, body->width_m);
 }
 
 const SitePath* path_of(const Thing& thing) {
   return std::visit(
       [](const auto& kind) -> const SitePath* {
-        if constexpr (requires { kind.path; }) return &kind.path;
-        else if constexpr (requires { kind.outline; }) return &kind.outline;
-        else return nullptr;
+        if constexpr (requires { kind.path; })
+          return &kind.path;
+        else if constexpr (requires { kind.outline; })
+          return &kind.outline;
+        else
+          return nullptr;
       },
       thing);
 }
@@ -80,8 +91,10 @@ SitePoint place_of(const Thing& thing) {
   if (const SitePath* path = path_of(thing)) return pose_at(*path, length(*path) / 2).at;
   return std::visit(
       [](const auto& kind) {
-        if constexpr (requires { kind.at; }) return kind.at;
-        else return SitePoint{};
+        if constexpr (requires { kind.at; })
+          return kind.at;
+        else
+          return SitePoint{};
       },
       thing);
 }
@@ -93,30 +106,38 @@ Outline extent(const Thing& thing) {
   };
   if (const auto solid = footprint(thing)) return *solid;
   if (const auto hole = pit_hole(thing)) return *hole;
-  return std::visit(
-      Overloaded{
-          [&](const Drive& drive) { return around_path(drive.path, drive.width_m); },
-          [&](const Conveyor& conveyor) { return around_path(conveyor.path, conveyor.width_m); },
-          [&](const Berm& berm) {
-            return around_path(berm.path, berm.top_width_m + 2 * berm.height_m * berm.side_slope_ratio);
-          },
-          [&](const Swale& swale) {
-            const double depth_m = std::max(swale.start_depth_m, swale.end_depth_m);
-            return around_path(swale.path, swale.bottom_width_m + 2 * depth_m * swale.side_slope_ratio);
-          },
-          [](const Gate& gate) -> Outline { return rectangle({gate.at, gate.facing}, 1.0, gate.width_m); },
-          [](const Picture& picture) -> Outline {
-            return rectangle({picture.at, picture.facing}, height_m(picture), picture.width_m);
-          },
-          [&](const Pad& pad) -> Outline { return Polygon{pad.outline, {}}; },
-          [&](const Cover& cover) -> Outline { return Polygon{cover.outline, {}}; },
-          [&](const auto& kind) -> Outline {
-            if constexpr (requires { kind.path; }) return around_path(kind.path, 0.3);
-            else if constexpr (requires { kind.at; }) return Polygon{{kind.at}, {}};
-            else return Polygon{};
-          },
-      },
-      thing);
+  return std::visit(Overloaded{
+                        [&](const Drive& drive) { return around_path(drive.path, drive.width_m); },
+                        [&](const Conveyor& conveyor) { return around_path(conveyor.path, conveyor.width_m); },
+                        [&](const Berm& berm) {
+                          return around_path(berm.path, berm.top_width_m + 2 * berm.height_m * berm.side_slope_ratio);
+                        },
+                        [&](const Swale& swale) {
+                          const double depth_m = std::max(swale.start_depth_m, swale.end_depth_m);
+                          return around_path(swale.path, swale.bottom_width_m + 2 * depth_m * swale.side_slope_ratio);
+                        },
+                        [](const Gate& gate) -> Outline {
+                          return rectangle({gate.at, gate.facing}, 1.0, gate.width_m);
+                        },
+                        [](const Picture& picture) -> Outline {
+                          return rectangle({picture.at, picture.facing}, height_m(picture), picture.width_m);
+                        },
+                        [&](const Pad& pad) -> Outline {
+                          return Polygon{pad.outline, {}};
+                        },
+                        [&](const Cover& cover) -> Outline {
+                          return Polygon{cover.outline, {}};
+                        },
+                        [&](const auto& kind) -> Outline {
+                          if constexpr (requires { kind.path; })
+                            return around_path(kind.path, 0.3);
+                          else if constexpr (requires { kind.at; })
+                            return Polygon{{kind.at}, {}};
+                          else
+                            return Polygon{};
+                        },
+                    },
+                    thing);
 }
 
 Thing moved(Thing thing, SiteVector by) {

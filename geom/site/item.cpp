@@ -17,7 +17,8 @@ std::string_view kind_label(const Thing& thing) {
 std::vector<Thing> every_kind() {
   return []<std::size_t... index>(std::index_sequence<index...>) {
     return std::vector<Thing>{Thing{std::in_place_index<index>}...};
-  }(std::make_index_sequence<std::variant_size_v<Thing>>{});
+  }
+  (std::make_index_sequence<std::variant_size_v<Thing>>{});
 }
 
 std::optional<Thing> thing_of_kind(std::string_view key) {

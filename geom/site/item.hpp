@@ -42,8 +42,8 @@ using Thing = std::variant<Bin, Leg, Dryer, OverheadHolding, Receiving, Conveyor
 struct Item {
   ItemId id;
   std::string name;
-  int phase = 0;                ///< 0 exists today; 1, 2, ... are built later
-  std::optional<int> gone_in;   ///< the phase in which it is taken away
+  int phase = 0;               ///< 0 exists today; 1, 2, ... are built later
+  std::optional<int> gone_in;  ///< the phase in which it is taken away
   Thing thing;
   bool operator==(const Item&) const = default;
 };

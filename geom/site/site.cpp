@@ -17,9 +17,8 @@ ItemId next_id(const Site& site) {
 
 Site as_of(const Site& site, int phase) {
   Site then = site;
-  std::erase_if(then.items, [phase](const Item& item) {
-    return item.phase > phase || (item.gone_in && *item.gone_in <= phase);
-  });
+  std::erase_if(then.items,
+                [phase](const Item& item) { return item.phase > phase || (item.gone_in && *item.gone_in <= phase); });
   return then;
 }
 

@@ -43,7 +43,8 @@ struct Ground {
 /// The words of it; the levels have a file of their own.
 template <MaybeConst<Ground> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
-  visit(Field{"file", "file", "GeoTIFF of its levels, in the folder of the site file; empty for level ground"}, self.file);
+  visit(Field{"file", "file", "GeoTIFF of its levels, in the folder of the site file; empty for level ground"},
+        self.file);
   visit(Field{"source", "source", "where the levels came from, in words"}, self.source);
 }
 
@@ -63,9 +64,12 @@ struct Storm {
 
 template <MaybeConst<Storm> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
-  visit(Field{"rain", "24-hour rain", "depth of the design storm in 24 hours", Quantity::rain_depth, 0, 2}, self.rain_m);
-  visit(Field{"return-period", "return period", "years; only printed, the depth decides", Quantity::ratio, 1, 10000}, self.return_period_years);
-  visit(Field{"two-year-rain", "2-year rain", "2-year 24-hour depth, for sheet flow", Quantity::rain_depth, 0.001, 1}, self.two_year_rain_m);
+  visit(Field{"rain", "24-hour rain", "depth of the design storm in 24 hours", Quantity::rain_depth, 0, 2},
+        self.rain_m);
+  visit(Field{"return-period", "return period", "years; only printed, the depth decides", Quantity::ratio, 1, 10000},
+        self.return_period_years);
+  visit(Field{"two-year-rain", "2-year rain", "2-year 24-hour depth, for sheet flow", Quantity::rain_depth, 0.001, 1},
+        self.two_year_rain_m);
   visit(Field{"type", "storm type", "NRCS 24-hour rainfall distribution"}, self.type);
   visit(Field{"cover", "cover", "of ground that no cover area tells of"}, self.cover);
   visit(Field{"soil", "soil group", "of ground that no cover area tells of"}, self.soil);
@@ -81,7 +85,8 @@ struct EarthTie {
 
 template <MaybeConst<EarthTie> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
-  visit(Field{"epsg", "EPSG code", "of the projected coordinates; 0 is not known", Quantity::count, 0, 999999}, self.epsg);
+  visit(Field{"epsg", "EPSG code", "of the projected coordinates; 0 is not known", Quantity::count, 0, 999999},
+        self.epsg);
   visit(Field{"easting", "easting", "of the site's origin", Quantity::length, -1e8, 1e8}, self.easting_m);
   visit(Field{"northing", "northing", "of the site's origin", Quantity::length, -1e8, 1e8}, self.northing_m);
 }

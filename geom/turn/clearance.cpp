@@ -16,7 +16,9 @@ constexpr int refining_steps = 12;
 constexpr std::size_t stations_in_stretch = 16;
 
 /// No point of the box is nearer to the obstacle than this.
-double at_least_m(const PlacedBox& box, const Box& bounds) { return gap_m({box.centre, box.centre}, bounds) - box.reach_m(); }
+double at_least_m(const PlacedBox& box, const Box& bounds) {
+  return gap_m({box.centre, box.centre}, bounds) - box.reach_m();
+}
 
 /// Around the bodies at the stations of one stretch.
 Box box_of_stretch(const Driven& driven, const std::vector<Body>& bodies, std::size_t first, std::size_t end) {
@@ -37,8 +39,10 @@ struct Tightest {
 };
 
 template <class Measure>
-void search_stretch(Tightest& best, const Driven& driven, const Passage& passage, std::size_t stretch, const Box& bounds, Measure measure) {
-  const std::size_t first = stretch * stations_in_stretch, end = std::min(first + stations_in_stretch, driven.stations());
+void search_stretch(Tightest& best, const Driven& driven, const Passage& passage, std::size_t stretch,
+                    const Box& bounds, Measure measure) {
+  const std::size_t first = stretch * stations_in_stretch,
+                    end = std::min(first + stations_in_stretch, driven.stations());
   for (std::size_t station = first; station < end && best.pair.distance_m > 0; ++station) {
     for (const Body& body : passage.bodies) {
       const PlacedBox box = placed(body, driven.pose(station, body.unit));
@@ -53,11 +57,13 @@ void search_stretch(Tightest& best, const Driven& driven, const Passage& passage
 template <class Measure>
 Tightest tightest_station(const Driven& driven, const Passage& passage, const Box& bounds, Measure measure) {
   Tightest best;
-  const auto nearest = std::ranges::min_element(passage.stretches, {}, [&](const Box& box) { return gap_m(box, bounds); });
+  const auto nearest =
+      std::ranges::min_element(passage.stretches, {}, [&](const Box& box) { return gap_m(box, bounds); });
   if (nearest == passage.stretches.end()) return best;
   search_stretch(best, driven, passage, static_cast<std::size_t>(nearest - passage.stretches.begin()), bounds, measure);
   for (std::size_t stretch = 0; stretch < passage.stretches.size(); ++stretch) {
-    if (gap_m(passage.stretches[stretch], bounds) < best.pair.distance_m) search_stretch(best, driven, passage, stretch, bounds, measure);
+    if (gap_m(passage.stretches[stretch], bounds) < best.pair.distance_m)
+      search_stretch(best, driven, passage, stretch, bounds, measure);
   }
   return best;
 }
@@ -122,7 +128,8 @@ Clearance least_clearance(const Driven& driven, const Passage& passage, const Ou
 }
 
 Clearance least_clearance(const Driven& driven, const Passage& passage, const SitePath& line) {
-  return least(driven, passage, box_of(line), [&line](const PlacedBox& box) { return nearest_pair_to_line(box, line); });
+  return least(driven, passage, box_of(line),
+               [&line](const PlacedBox& box) { return nearest_pair_to_line(box, line); });
 }
 
 Ring ring_about(const Driven& driven, const std::vector<Body>& bodies, SitePoint centre) {

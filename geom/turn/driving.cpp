@@ -32,7 +32,13 @@ void rates(const Vehicle& vehicle, const Headings& phi, double way_rad, Headings
 class Integrator {
  public:
   Integrator(const Vehicle& vehicle, double start_rad)
-      : vehicle_{vehicle}, phi_(vehicle.units.size(), start_rad), trial_{phi_}, k1_{phi_}, k2_{phi_}, k3_{phi_}, k4_{phi_} {
+      : vehicle_{vehicle},
+        phi_(vehicle.units.size(), start_rad),
+        trial_{phi_},
+        k1_{phi_},
+        k2_{phi_},
+        k3_{phi_},
+        k4_{phi_} {
     double least_m = vehicle.units.front().wheelbase_m;
     for (const VehicleUnit& unit : vehicle.units) least_m = std::min(least_m, unit.wheelbase_m);
     longest_step_m_ = least_m * longest_step_in_wheelbases;
@@ -92,8 +98,8 @@ double way_near(SiteVector ahead, double before_rad) {
 
 UnitPose between(const UnitPose& a, const UnitPose& b, double part) {
   const double t = part, t2 = t * t, t3 = t2 * t, chord_m = distance(a.axle, b.axle);
-  const SiteVector curve = (b.axle - a.axle) * (3 * t2 - 2 * t3) + a.ahead * (chord_m * (t3 - 2 * t2 + t)) +
-                           b.ahead * (chord_m * (t3 - t2));
+  const SiteVector curve =
+      (b.axle - a.axle) * (3 * t2 - 2 * t3) + a.ahead * (chord_m * (t3 - 2 * t2 + t)) + b.ahead * (chord_m * (t3 - t2));
   return {a.axle + curve, unit(a.ahead * (1 - t) + b.ahead * t)};
 }
 

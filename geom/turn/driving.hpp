@@ -23,7 +23,7 @@ UnitPose between(const UnitPose& a, const UnitPose& b, double part);
 
 /// The greatest angle between a unit and the one that it pulls.
 struct HitchAngle {
-  Angle angle;              ///< 0 or more
+  Angle angle;  ///< 0 or more
   double station_m = 0;
   std::size_t pulling = 0;  ///< the unit ahead of the hitch
 };

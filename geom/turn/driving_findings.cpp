@@ -23,8 +23,11 @@ Item with_corner_radius(const RouteCase& route, double radius_m) {
 
 /// Rounds the corners to `becomes_m`, where the legs have room for it.
 Mend rounded(const RouteCase& route, double becomes_m) {
-  return {"round the corners of " + title_of(route.item) + " wider", Quantity::length,
-          becomes_m - route.route().corner_radius_m, becomes_m, {PutItem{with_corner_radius(route, becomes_m)}}};
+  return {"round the corners of " + title_of(route.item) + " wider",
+          Quantity::length,
+          becomes_m - route.route().corner_radius_m,
+          becomes_m,
+          {PutItem{with_corner_radius(route, becomes_m)}}};
 }
 
 double told_radius_m(const Course& course) { return std::min(least_radius_m(course), straight_m); }
@@ -51,7 +54,8 @@ Finding radius_finding(const RouteCase& route, const RuleBook& rules) {
   const double radius_m = told_radius_m(route.course);
   Finding finding = judged(Question::turn, rule, Bound::at_least, radius_m, {route.item.id});
   finding.place = {point_on(route.course, station_of_least_radius_m(route.course)).at};
-  finding.title = title_of(route.item) + (finding.verdict == Verdict::pass ? " turns no tighter than the " : " turns tighter than the ") +
+  finding.title = title_of(route.item) +
+                  (finding.verdict == Verdict::pass ? " turns no tighter than the " : " turns tighter than the ") +
                   route.vehicle.name + (finding.verdict == Verdict::pass ? " can" : " is able to");
   if (finding.verdict == Verdict::pass) return finding;
   if (least_radius_m(course_of(route.route().path, rule.value)) >= rule.value - 1e-9) {
@@ -68,8 +72,10 @@ Finding hitch_finding(const RouteCase& route, const RuleBook& rules, MendSearch&
   const HitchAngle& hitch = route.driven.greatest_hitch;
   Finding finding = judged(Question::turn, rule, Bound::at_most, hitch.angle.as_degrees(), {route.item.id});
   finding.place = {point_on(route.course, hitch.station_m).at};
-  finding.title = route.vehicle.name + (finding.verdict == Verdict::pass ? " keeps its hitch within its limit on " : " folds too far at a hitch on ") +
-                  title_of(route.item);
+  finding.title =
+      route.vehicle.name +
+      (finding.verdict == Verdict::pass ? " keeps its hitch within its limit on " : " folds too far at a hitch on ") +
+      title_of(route.item);
   if (finding.verdict == Verdict::pass || !search.may_seek()) return finding;
   const auto passes = [&](double more_m) {
     const Item changed = with_corner_radius(route, route.route().corner_radius_m + more_m);
@@ -103,9 +109,11 @@ Finding grade_finding(const RouteCase& route, const DesignSurface& surface, cons
                        "the ground is not known along the whole way; bring it in with yardwright ground");
   }
   const Steepest steepest = steepest_grade(route.line, surface, rules.at("turn.grade-length").value);
-  Finding finding = judged(Question::turn, rule, Bound::at_most, steepest.grade_ratio, {route.item.id}, Verdict::caution);
+  Finding finding =
+      judged(Question::turn, rule, Bound::at_most, steepest.grade_ratio, {route.item.id}, Verdict::caution);
   finding.place = {steepest.at};
-  finding.title = finding.verdict == Verdict::pass ? "Grade along " + title_of(route.item) : title_of(route.item) + " is steep";
+  finding.title =
+      finding.verdict == Verdict::pass ? "Grade along " + title_of(route.item) : title_of(route.item) + " is steep";
   if (finding.verdict != Verdict::pass) finding.note = "grade it with a pad, or lead it along the slope";
   return finding;
 }

@@ -21,7 +21,8 @@ struct Opening {
 
 Finding opening_finding(const RouteCase& route, const RuleBook& rules, const Item& item, const Opening& opening) {
   const Rule& rule = rules.at(opening.rule);
-  Finding finding = judged(Question::turn, rule, Bound::at_least, opening.clear_m - opening.vehicle_m, {route.item.id, item.id});
+  Finding finding =
+      judged(Question::turn, rule, Bound::at_least, opening.clear_m - opening.vehicle_m, {route.item.id, item.id});
   finding.place = {place_of(item.thing)};
   finding.title = finding.verdict == Verdict::pass ? route.vehicle.name + " goes through " + title_of(item)
                                                    : title_of(item) + " " + opening.short_of + " " + route.vehicle.name;
@@ -30,7 +31,8 @@ Finding opening_finding(const RouteCase& route, const RuleBook& rules, const Ite
   while (needed_m - opening.vehicle_m < rule.value) needed_m = std::nextafter(needed_m, 1e9);
   Item mended = item;
   opening.set(mended.thing, needed_m);
-  finding.mends.push_back({opening.mend + title_of(item), Quantity::length, needed_m - opening.clear_m, needed_m, {PutItem{mended}}});
+  finding.mends.push_back(
+      {opening.mend + title_of(item), Quantity::length, needed_m - opening.clear_m, needed_m, {PutItem{mended}}});
   return finding;
 }
 
@@ -55,9 +57,10 @@ void raise_ceiling(Thing& thing, double to_m) {
 
 std::vector<Opening> openings_of(const Receiving& dump, const Vehicle& vehicle) {
   if (dump.type == ReceivingKind::open_dump) return {};
-  std::vector<Opening> openings{
-      {"turn.door-width-over", dump.door_width_m, greatest_width_m(vehicle), "has doors too narrow for", "widen the doors of ", widen_door},
-      {"turn.door-height-over", dump.door_height_m, greatest_height_m(vehicle), "has doors too low for", "raise the doors of ", raise_door}};
+  std::vector<Opening> openings{{"turn.door-width-over", dump.door_width_m, greatest_width_m(vehicle),
+                                 "has doors too narrow for", "widen the doors of ", widen_door},
+                                {"turn.door-height-over", dump.door_height_m, greatest_height_m(vehicle),
+                                 "has doors too low for", "raise the doors of ", raise_door}};
   if (vehicle.bed) {
     openings.push_back({"turn.bed-clear", dump.clear_height_m, top_m(*vehicle.bed), "is too low for the raised bed of",
                         "raise the clear height of ", raise_ceiling});
@@ -92,7 +95,8 @@ std::vector<Opening> openings_on(const RouteCase& route, const Item& item) {
 Findings opening_findings(const RouteCase& route, const RuleBook& rules) {
   Findings findings;
   for (const Item& item : route.site.items) {
-    for (const Opening& opening : openings_on(route, item)) findings.push_back(opening_finding(route, rules, item, opening));
+    for (const Opening& opening : openings_on(route, item))
+      findings.push_back(opening_finding(route, rules, item, opening));
   }
   return findings;
 }

@@ -24,7 +24,8 @@ std::optional<double> spout_height_m(const Thing& thing) {
   if (const Leg* leg = std::get_if<Leg>(&thing)) return leg->discharge_height_m - leg->distributor_drop_m;
   if (const Bin* bin = std::get_if<Bin>(&thing)) return bin->foundation_height_m + bin->eave_height_m;
   if (const Dryer* dryer = std::get_if<Dryer>(&thing)) return dryer->inlet_height_m;
-  if (const OverheadHolding* bin = std::get_if<OverheadHolding>(&thing)) return bin->underside_height_m + bin->wall_height_m;
+  if (const OverheadHolding* bin = std::get_if<OverheadHolding>(&thing))
+    return bin->underside_height_m + bin->wall_height_m;
   return std::nullopt;
 }
 
@@ -60,7 +61,8 @@ std::optional<Crossing> crossing(const RouteCase& route, const OverheadRun& run,
     if (least_clearance(route.driven, route.bodies, piece).distance_m > 0) continue;
     for (const auto& [point, station_m] : {std::pair{piece[0], at_m}, std::pair{piece[1], to_m}}) {
       const double level_m = std::lerp(run.start_level_m, run.end_level_m, station_m / length_m);
-      if (const double height_m = level_m - surface.level_m(point); height_m < lowest.height_m) lowest = {height_m, point, station_m / length_m};
+      if (const double height_m = level_m - surface.level_m(point); height_m < lowest.height_m)
+        lowest = {height_m, point, station_m / length_m};
     }
   }
   return std::isfinite(lowest.height_m) ? std::optional{lowest} : std::nullopt;
@@ -68,9 +70,12 @@ std::optional<Crossing> crossing(const RouteCase& route, const OverheadRun& run,
 
 Finding overhead_finding(const RouteCase& route, const RuleBook& rules, const Item& item, const Crossing& lowest) {
   const double over_m = lowest.height_m - greatest_height_m(route.vehicle);
-  Finding finding = judged(Question::turn, rules.at("turn.overhead-over"), Bound::at_least, over_m, {route.item.id, item.id});
+  Finding finding =
+      judged(Question::turn, rules.at("turn.overhead-over"), Bound::at_least, over_m, {route.item.id, item.id});
   finding.place = {lowest.at};
-  finding.title = title_of(item) + (finding.verdict == Verdict::pass ? " hangs clear over the " : " hangs too low over the ") + route.vehicle.name;
+  finding.title = title_of(item) +
+                  (finding.verdict == Verdict::pass ? " hangs clear over the " : " hangs too low over the ") +
+                  route.vehicle.name;
   if (finding.verdict != Verdict::pass) finding.note = "raise it, or lead the route around it";
   return finding;
 }
@@ -116,7 +121,8 @@ Findings overhead_findings(const RouteCase& route, const DesignSurface& surface,
     const auto lowest = run ? crossing(route, *run, surface) : std::nullopt;
     if (!lowest) continue;
     if (without_heights(item)) {
-      findings.push_back(not_checked(Question::turn, "turn.overhead-over", {route.item.id, item.id}, title_of(item) + " crosses " + title_of(route.item),
+      findings.push_back(not_checked(Question::turn, "turn.overhead-over", {route.item.id, item.id},
+                                     title_of(item) + " crosses " + title_of(route.item),
                                      "its heights are not given; set them, below nought where it runs in a tunnel"));
       continue;
     }

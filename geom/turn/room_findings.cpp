@@ -23,7 +23,8 @@ std::string title_of(const RouteCase& route, const ItemClearance& near, Verdict 
                                       : who + " runs into " + what;
 }
 
-Finding room_finding(const RouteCase& route, const Rule& rule, const ItemClearance& near, Verdict worse, MendSearch& search) {
+Finding room_finding(const RouteCase& route, const Rule& rule, const ItemClearance& near, Verdict worse,
+                     MendSearch& search) {
   std::vector<ItemId> items{route.item.id};
   if (near.item) items.push_back(near.item);
   Finding finding = judged(Question::turn, rule, Bound::at_least, near.clearance.distance_m, items, worse);
@@ -53,7 +54,8 @@ std::vector<ItemClearance> clearances_of(const RouteCase& route) {
   return all;
 }
 
-Findings room_findings(const RouteCase& route, const RuleBook& rules, const std::vector<ItemClearance>& clearances, MendSearch& search) {
+Findings room_findings(const RouteCase& route, const RuleBook& rules, const std::vector<ItemClearance>& clearances,
+                       MendSearch& search) {
   Findings findings;
   std::map<std::string, const ItemClearance*> nearest_passing;
   std::set<std::string> short_of;

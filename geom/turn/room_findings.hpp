@@ -12,6 +12,7 @@ namespace yardwright::turn {
 std::vector<ItemClearance> clearances_of(const RouteCase& route);
 
 /// What is too near, each with its mends where there is time for them; of the rest only the nearest of each rule.
-Findings room_findings(const RouteCase& route, const RuleBook& rules, const std::vector<ItemClearance>& clearances, MendSearch& search);
+Findings room_findings(const RouteCase& route, const RuleBook& rules, const std::vector<ItemClearance>& clearances,
+                       MendSearch& search);
 
 }  // namespace yardwright::turn

@@ -20,7 +20,8 @@ constexpr double exact_m = 0.01;
 double room_m(const RouteCase& route, const Item* item, std::string_view rule) {
   constexpr double none_m = -1;
   double least_m = std::numeric_limits<double>::infinity();
-  const std::vector<Obstacle> obstacles = item != nullptr ? obstacles_of(*item, route) : std::vector{neighbour_edges(route.site)};
+  const std::vector<Obstacle> obstacles =
+      item != nullptr ? obstacles_of(*item, route) : std::vector{neighbour_edges(route.site)};
   for (const Obstacle& obstacle : obstacles) {
     if (obstacle.rule == rule) least_m = std::min(least_m, clearance_to(route, obstacle).distance_m);
   }
@@ -86,7 +87,8 @@ std::optional<Mend> moved_corner(const RouteCase& route, const ItemClearance& ne
   const auto enough = least_that_passes(farthest_move_m, exact_m,
                                         [&](double by_m) { return has_room(route, moved_by(by_m), near, required_m); });
   if (!enough) return std::nullopt;
-  return Mend{"move a corner of " + title_of(route.item), Quantity::length, *enough, *enough, {PutItem{moved_by(*enough)}}};
+  return Mend{
+      "move a corner of " + title_of(route.item), Quantity::length, *enough, *enough, {PutItem{moved_by(*enough)}}};
 }
 
 std::optional<Mend> wider_corners(const RouteCase& route, const ItemClearance& near, double required_m) {
@@ -96,11 +98,15 @@ std::optional<Mend> wider_corners(const RouteCase& route, const ItemClearance& n
     std::get<Route>(changed.thing).corner_radius_m += by_m;
     return changed;
   };
-  const auto enough = least_that_passes(widest_radius_m, exact_m,
-                                        [&](double by_m) { return has_room(route, with_radius_more_by(by_m), near, required_m); });
+  const auto enough = least_that_passes(widest_radius_m, exact_m, [&](double by_m) {
+    return has_room(route, with_radius_more_by(by_m), near, required_m);
+  });
   if (!enough) return std::nullopt;
-  return Mend{"round the corners of " + title_of(route.item) + " wider", Quantity::length, *enough,
-              route.route().corner_radius_m + *enough, {PutItem{with_radius_more_by(*enough)}}};
+  return Mend{"round the corners of " + title_of(route.item) + " wider",
+              Quantity::length,
+              *enough,
+              route.route().corner_radius_m + *enough,
+              {PutItem{with_radius_more_by(*enough)}}};
 }
 
 }  // namespace

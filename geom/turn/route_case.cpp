@@ -11,7 +11,7 @@ namespace {
 
 constexpr double pose_step_m = 0.25;
 constexpr double line_step_m = 0.5;
-constexpr double wall_m = 0.15;       ///< thickness of a building's wall
+constexpr double wall_m = 0.15;  ///< thickness of a building's wall
 constexpr double post_radius_m = 0.1;
 constexpr double gate_depth_m = 1.0;
 
@@ -30,7 +30,8 @@ Layout layout_of(SitePoint at, Bearing facing) { return {at, direction(facing), 
 /// Side walls, and beside each door the wall that its jamb ends.
 std::vector<Outline> walls(const Receiving& dump) {
   const Layout plan = layout_of(dump.at, dump.facing);
-  const double end_m = dump.length_m / 2, side_m = dump.width_m / 2, jamb_m = std::min(dump.door_width_m / 2, side_m - wall_m);
+  const double end_m = dump.length_m / 2, side_m = dump.width_m / 2,
+               jamb_m = std::min(dump.door_width_m / 2, side_m - wall_m);
   std::vector<Outline> parts;
   for (const double side : {-1.0, 1.0}) {
     parts.push_back(plan.box(-end_m, end_m, side * side_m, side * (side_m - wall_m)));
@@ -71,8 +72,10 @@ Obstacle solid_obstacle(const Item& item, const RouteCase& route) {
     if (dump->type == ReceivingKind::open_dump) return {"turn.clearance", {}};
     if (over()) return {"turn.jamb-clear", walls(*dump)};
   }
-  if (const OverheadHolding* bin = as<OverheadHolding>(item); bin != nullptr && over()) return {"turn.jamb-clear", posts(*bin)};
-  if (as<Scale>(item) != nullptr && (over() || std::ranges::count(route.route().stops, item.id) > 0)) return {"turn.clearance", {}};
+  if (const OverheadHolding* bin = as<OverheadHolding>(item); bin != nullptr && over())
+    return {"turn.jamb-clear", posts(*bin)};
+  if (as<Scale>(item) != nullptr && (over() || std::ranges::count(route.route().stops, item.id) > 0))
+    return {"turn.clearance", {}};
   return {"turn.clearance", solid_parts(item)};
 }
 
@@ -85,7 +88,8 @@ std::vector<Gap> gaps_in(const Site& site, SitePoint from, SitePoint to) {
   std::vector<Gap> gaps;
   for_each<Gate>(site, [&](const Item&, const Gate& gate) {
     const Nearest foot = nearest_on_segment(from, to, gate.at);
-    if (foot.distance_m < gate.width_m / 2) gaps.push_back({foot.station_m - gate.width_m / 2, foot.station_m + gate.width_m / 2});
+    if (foot.distance_m < gate.width_m / 2)
+      gaps.push_back({foot.station_m - gate.width_m / 2, foot.station_m + gate.width_m / 2});
   });
   std::ranges::sort(gaps, {}, &Gap::from_m);
   return gaps;
@@ -127,7 +131,8 @@ std::vector<Obstacle> obstacles_of(const Item& item, const RouteCase& route) {
   if (item.id == route.item.id) return obstacles;
   if (Obstacle solid = solid_obstacle(item, route); !solid.parts.empty()) obstacles.push_back(std::move(solid));
   const bool under_grate = as<Receiving>(item) != nullptr && goes_over(route, *footprint(item.thing));
-  if (const auto hole = pit_hole(item.thing); hole && !under_grate) obstacles.push_back({"turn.pit-edge", {*hole}, true});
+  if (const auto hole = pit_hole(item.thing); hole && !under_grate)
+    obstacles.push_back({"turn.pit-edge", {*hole}, true});
   return obstacles;
 }
 

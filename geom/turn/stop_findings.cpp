@@ -30,9 +30,12 @@ Arrival arrival(const SitePath& line, double from_m, const Outline& stop) {
 Finding stop_finding(const RouteCase& route, const Rule& rule, const Item& stop, const Arrival& here) {
   Finding finding = judged(Question::turn, rule, Bound::at_most, here.gap_m, {route.item.id, stop.id});
   finding.place = {pose_at(route.line, here.station_m).at, place_of(stop.thing)};
-  if (finding.verdict == Verdict::pass) finding.title = title_of(route.item) + " comes to " + title_of(stop);
-  else finding.title = title_of(route.item) + " does not come to its stop at " + title_of(stop);
-  if (finding.verdict != Verdict::pass) finding.note = "draw it past the stop, in the order of the stops, or take the stop from it";
+  if (finding.verdict == Verdict::pass)
+    finding.title = title_of(route.item) + " comes to " + title_of(stop);
+  else
+    finding.title = title_of(route.item) + " does not come to its stop at " + title_of(stop);
+  if (finding.verdict != Verdict::pass)
+    finding.note = "draw it past the stop, in the order of the stops, or take the stop from it";
   return finding;
 }
 

@@ -14,7 +14,8 @@ Polygon hull(std::vector<SitePoint> points) {
   for (int side = 0; side < 2; ++side) {
     const std::size_t first = ring.size();
     for (const SitePoint& p : points) {
-      while (ring.size() >= first + 2 && cross(ring.back() - ring[ring.size() - 2], p - ring.back()) <= 0) ring.pop_back();
+      while (ring.size() >= first + 2 && cross(ring.back() - ring[ring.size() - 2], p - ring.back()) <= 0)
+        ring.pop_back();
       ring.push_back(p);
     }
     ring.pop_back();
@@ -29,7 +30,9 @@ std::vector<Body> halves(const Body& body) {
   return {{body.unit, body.front_m, 0, body.width_m}, {body.unit, 0, body.rear_m, body.width_m}};
 }
 
-double off_chord_m(SitePoint from, SitePoint to, SitePoint point) { return nearest_on_segment(from, to, point).distance_m; }
+double off_chord_m(SitePoint from, SitePoint to, SitePoint point) {
+  return nearest_on_segment(from, to, point).distance_m;
+}
 
 /// Whether the hull of two stations' boxes strays from what is swept between them by no more than the tolerance:
 /// corners leave their chords little, and the side lines meet near the axle.

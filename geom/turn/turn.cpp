@@ -16,7 +16,8 @@ void append(Findings& to, Findings more) { std::ranges::move(more, std::back_ins
 /// As it was driven before, where it is drawn as it was.
 const DrivenRoute* driven_before(const Answer* before, const Item& item) {
   if (before == nullptr) return nullptr;
-  const auto found = std::ranges::find_if(before->routes, [&](const DrivenRoute& one) { return one.route == item.id && one.drawn == *as<Route>(item); });
+  const auto found = std::ranges::find_if(
+      before->routes, [&](const DrivenRoute& one) { return one.route == item.id && one.drawn == *as<Route>(item); });
   return found == before->routes.end() ? nullptr : &*found;
 }
 
@@ -32,7 +33,8 @@ class Asker {
       return cannot_drive(item, "the vehicle catalogue has no \"" + route.vehicle + "\"; choose one that it has");
     }
     const DrivenRoute* known = driven_before(before_, item);
-    const RouteCase one = known == nullptr ? route_case(site_, item, *vehicle) : route_case(site_, item, *vehicle, known->course, known->driven);
+    const RouteCase one = known == nullptr ? route_case(site_, item, *vehicle)
+                                           : route_case(site_, item, *vehicle, known->course, known->driven);
     if (one.driven.stations() == 0) return cannot_drive(item, "its path has no length; draw where it goes");
     Region swept = known == nullptr ? swept_area(one.driven, one.bodies.bodies) : known->swept;
     judge(one, {item.id, route, one.course, one.driven, std::move(swept), clearances_of(one)});
@@ -80,7 +82,9 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
     asker.ask(item);
   });
   if (any) return std::move(asker).answer();
-  return {{not_checked(Question::turn, "turn.radius", {}, "Trucks through the yard", "there is no route yet; draw one")}, {}};
+  return {
+      {not_checked(Question::turn, "turn.radius", {}, "Trucks through the yard", "there is no route yet; draw one")},
+      {}};
 }
 
 }  // namespace yardwright::turn

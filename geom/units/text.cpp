@@ -60,12 +60,11 @@ std::string_view canonical_suffix(std::string_view typed) {
     std::string_view typed, suffix;
   };
   static constexpr Alias aliases[] = {
-      {"'", "ft"},      {"feet", "ft"},   {"foot", "ft"},     {"\"", "in"},       {"inch", "in"},
-      {"inches", "in"}, {"metre", "m"},   {"metres", "m"},    {"meter", "m"},     {"meters", "m"},
-      {"acre", "ac"},   {"acres", "ac"},  {"bushel", "bu"},   {"bushels", "bu"},  {"degrees", "deg"},
-      {"°", "deg"},     {"hr", "h"},      {"hours", "h"},     {"minutes", "min"}, {"bph", "bu/h"},
-      {"m²", "m2"},     {"m³", "m3"},     {"ft²", "ft2"},     {"ft³", "ft3"},     {"litres", "l"},
-      {"liters", "l"},  {"bu/hr", "bu/h"}};
+      {"'", "ft"},        {"feet", "ft"},    {"foot", "ft"},     {"\"", "in"},    {"inch", "in"}, {"inches", "in"},
+      {"metre", "m"},     {"metres", "m"},   {"meter", "m"},     {"meters", "m"}, {"acre", "ac"}, {"acres", "ac"},
+      {"bushel", "bu"},   {"bushels", "bu"}, {"degrees", "deg"}, {"°", "deg"},    {"hr", "h"},    {"hours", "h"},
+      {"minutes", "min"}, {"bph", "bu/h"},   {"m²", "m2"},       {"m³", "m3"},    {"ft²", "ft2"}, {"ft³", "ft3"},
+      {"litres", "l"},    {"liters", "l"},   {"bu/hr", "bu/h"}};
   for (const Alias& alias : aliases) {
     if (same_letters(alias.typed, typed)) return alias.suffix;
   }

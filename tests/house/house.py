@@ -1,14 +1,16 @@
 #!/usr/bin/env python3
 """Measures the house: which way includes point, what each header needs, how large the rooms are.
 
-usage: house.py arrows|headers|sizes SOURCE_DIR [compiler and its flags ...]
+usage: house.py arrows|headers|layout|sizes SOURCE_DIR [compiler and its flags ...]
 Exit code 1 where a rule of DEVELOPERS.md is broken; each break is one line.
 """
 import concurrent.futures
 import pathlib
 import re
+import shutil
 import subprocess
 import sys
+import tempfile
 
 # A file may include its own room and the rooms named for it. Questions never include each other.
 LEFT = {
@@ -100,15 +102,26 @@ def rings(root):
 def headers(root, compiler):
     everything = [p for p in sources(root) if p.suffix == ".hpp"]
 
-    def alone(path):
-        command = compiler + ["-fsyntax-only", "-x", "c++", str(path)]
-        done = subprocess.run(command, capture_output=True, text=True)
+    def alone(path, folder):
+        name = path.relative_to(root).as_posix()
+        command = compiler + ["-c", "-x", "c++", name, "-o", f"{folder}/{name.replace('/', '_')}.o"]
+        done = subprocess.run(command, capture_output=True, text=True, cwd=root)
         return None if done.returncode == 0 else f"{path.relative_to(root)} does not compile alone:\n{done.stderr[:600]}"
 
-    with concurrent.futures.ThreadPoolExecutor(2) as pool:
-        results = list(pool.map(alone, everything))
+    # Through ccache where it is installed: a header that did not change is not compiled again.
+    compiler = ([shutil.which("ccache")] if shutil.which("ccache") else []) + compiler
+    with tempfile.TemporaryDirectory() as folder, concurrent.futures.ThreadPoolExecutor(2) as pool:
+        results = list(pool.map(lambda path: alone(path, folder), everything))
     print(f"{len(everything)} headers compiled alone")
     return [r for r in results if r]
+
+
+def layout(root):
+    """Files that clang-format would write otherwise."""
+    files = [p for top in ("geom", "editor", "tests") for p in sorted((root / top).rglob("*")) if p.suffix in (".hpp", ".cpp")]
+    command = ["clang-format", "--dry-run", "--style=file"] + [p.relative_to(root).as_posix() for p in files]
+    done = subprocess.run(command, capture_output=True, text=True, cwd=root)
+    return sorted({line.split(": warning")[0] for line in done.stderr.splitlines() if ": warning" in line})
 
 
 def sizes(root):
@@ -128,7 +141,7 @@ def sizes(root):
 
 def main():
     what, root = sys.argv[1], pathlib.Path(sys.argv[2])
-    breaks = {"arrows": lambda: arrows(root), "sizes": lambda: sizes(root),
+    breaks = {"arrows": lambda: arrows(root), "layout": lambda: layout(root), "sizes": lambda: sizes(root),
               "headers": lambda: headers(root, sys.argv[3:])}[what]()
     print("\n".join(breaks) or f"{what}: in order")
     return 1 if breaks else 0

@@ -22,7 +22,8 @@ void write(const std::string& path, const std::vector<Number>& numbers) {
 
 void write(const std::string& path, const std::vector<drain::Depression>& depressions) {
   std::ofstream file{path};
-  for (const drain::Depression& one : depressions) fmt::print(file, "{} {} {}\n", one.cells, one.depth_m, one.volume_m3);
+  for (const drain::Depression& one : depressions)
+    fmt::print(file, "{} {} {}\n", one.cells, one.depth_m, one.volume_m3);
 }
 
 }  // namespace

@@ -45,52 +45,82 @@ Site bare() {
 }
 
 void add_bins(SceneBuilder& yard, ItemId leg) {
-  const ItemId north_1 = yard.add("North 1", Bin{.at = feet(258, 288), .diameter_m = 36 * ft, .eave_height_m = 24 * ft});
-  const ItemId north_2 = yard.add("North 2", Bin{.at = feet(314, 292), .diameter_m = 36 * ft, .eave_height_m = 24 * ft});
-  const ItemId west = yard.add("West", Bin{.at = feet(250, 232), .diameter_m = 30 * ft, .eave_height_m = 21 * ft,
-                                           .floor = BinFloor::flat_channels});
-  const ItemId wet = yard.add("Wet bin", Bin{.at = feet(350, 250), .diameter_m = 24 * ft, .eave_height_m = 18 * ft,
-                                             .use = BinUse::wet_holding});
+  const ItemId north_1 =
+      yard.add("North 1", Bin{.at = feet(258, 288), .diameter_m = 36 * ft, .eave_height_m = 24 * ft});
+  const ItemId north_2 =
+      yard.add("North 2", Bin{.at = feet(314, 292), .diameter_m = 36 * ft, .eave_height_m = 24 * ft});
+  const ItemId west = yard.add(
+      "West",
+      Bin{.at = feet(250, 232), .diameter_m = 30 * ft, .eave_height_m = 21 * ft, .floor = BinFloor::flat_channels});
+  const ItemId wet =
+      yard.add("Wet bin",
+               Bin{.at = feet(350, 250), .diameter_m = 24 * ft, .eave_height_m = 18 * ft, .use = BinUse::wet_holding});
   for (const ItemId bin : {north_1, north_2, west}) yard.spout(leg, bin);
   yard.spout(leg, wet, GrainState::wet);
-  const ItemId next = yard.add("Next bin", Bin{.at = feet(388, 302), .diameter_m = 48 * ft, .eave_height_m = 29 * ft}, 1);
+  const ItemId next =
+      yard.add("Next bin", Bin{.at = feet(388, 302), .diameter_m = 48 * ft, .eave_height_m = 29 * ft}, 1);
   yard.spout(leg, next, GrainState::dry, 1);
 }
 
 void add_traffic(SceneBuilder& yard) {
-  const ItemId way_in = yard.add("West gate", Gate{.at = feet(60, 0), .facing = Bearing::degrees(0), .width_m = 30 * ft});
-  const ItemId way_out = yard.add("East gate", Gate{.at = feet(560, 0), .facing = Bearing::degrees(180), .width_m = 30 * ft});
-  const ItemId dump = yard.add("Dump", Receiving{.at = feet(300, 190), .facing = Bearing::degrees(90), .length_m = 40 * ft,
-                                                 .width_m = 18 * ft, .height_m = 17 * ft, .door_width_m = 10 * ft,
-                                                 .door_height_m = 13.5 * ft, .clear_height_m = 15 * ft});
+  const ItemId way_in =
+      yard.add("West gate", Gate{.at = feet(60, 0), .facing = Bearing::degrees(0), .width_m = 30 * ft});
+  const ItemId way_out =
+      yard.add("East gate", Gate{.at = feet(560, 0), .facing = Bearing::degrees(180), .width_m = 30 * ft});
+  const ItemId dump = yard.add("Dump", Receiving{.at = feet(300, 190),
+                                                 .facing = Bearing::degrees(90),
+                                                 .length_m = 40 * ft,
+                                                 .width_m = 18 * ft,
+                                                 .height_m = 17 * ft,
+                                                 .door_width_m = 10 * ft,
+                                                 .door_height_m = 13.5 * ft,
+                                                 .clear_height_m = 15 * ft});
   const SitePath loop = feet_path({{60, -40}, {60, 190}, {560, 190}, {560, -40}});
   yard.add("Loop", Drive{.path = loop, .width_m = 14 * ft, .corner_radius_m = 45 * ft});
-  yard.add("Semi through the dump", Route{.path = loop, .vehicle = "wb-67", .corner_radius_m = 45 * ft,
-                                          .stops = {way_in, dump, way_out}});
+  yard.add("Semi through the dump",
+           Route{.path = loop, .vehicle = "wb-67", .corner_radius_m = 45 * ft, .stops = {way_in, dump, way_out}});
 }
 
 void add_neighbours(SceneBuilder& yard) {
-  yard.add("Dryer", Dryer{.at = feet(410, 240), .facing = Bearing::degrees(90), .length_m = 28 * ft, .width_m = 9 * ft,
-                          .height_m = 20 * ft, .inlet_height_m = 20 * ft});
-  yard.add("Control room", Building{.at = feet(372, 214), .length_m = 12 * ft, .width_m = 12 * ft, .height_m = 9 * ft,
+  yard.add("Dryer", Dryer{.at = feet(410, 240),
+                          .facing = Bearing::degrees(90),
+                          .length_m = 28 * ft,
+                          .width_m = 9 * ft,
+                          .height_m = 20 * ft,
+                          .inlet_height_m = 20 * ft});
+  yard.add("Control room", Building{.at = feet(372, 214),
+                                    .length_m = 12 * ft,
+                                    .width_m = 12 * ft,
+                                    .height_m = 9 * ft,
                                     .use = BuildingUse::control_room});
   yard.add("LP tank", Tank{.at = feet(394, 226), .facing = Bearing::degrees(90)});
-  yard.add("Machine shed", Building{.at = feet(520, 150), .facing = Bearing::degrees(90), .length_m = 60 * ft,
-                                    .width_m = 40 * ft, .height_m = 16 * ft});
-  yard.add("House", Building{.at = feet(70, 420), .facing = Bearing::degrees(90), .length_m = 50 * ft, .width_m = 30 * ft,
-                             .height_m = 22 * ft, .use = BuildingUse::dwelling});
+  yard.add("Machine shed", Building{.at = feet(520, 150),
+                                    .facing = Bearing::degrees(90),
+                                    .length_m = 60 * ft,
+                                    .width_m = 40 * ft,
+                                    .height_m = 16 * ft});
+  yard.add("House", Building{.at = feet(70, 420),
+                             .facing = Bearing::degrees(90),
+                             .length_m = 50 * ft,
+                             .width_m = 30 * ft,
+                             .height_m = 22 * ft,
+                             .use = BuildingUse::dwelling});
   yard.add("Well", Well{.at = feet(120, 395)});
   yard.add("Farm line", OverheadLine{.path = feet_path({{0, 352}, {200, 352}, {400, 352}, {620, 352}}),
-                                     .lowest_conductor_m = 18.5 * ft, .voltage_v = 7200});
+                                     .lowest_conductor_m = 18.5 * ft,
+                                     .voltage_v = 7200});
   yard.add("Yard gravel", Cover{.outline = feet_path({{40, 20}, {580, 20}, {580, 330}, {200, 330}, {40, 210}}),
-                                .cover = "gravel", .soil = SoilGroup::c});
+                                .cover = "gravel",
+                                .soil = SoilGroup::c});
 }
 
 }  // namespace
 
 Site old_yard() {
   SceneBuilder yard{bare()};
-  const ItemId leg = yard.add("Leg", Leg{.at = feet(300, 236), .discharge_height_m = 98 * ft, .distributor_drop_m = 5 * ft,
+  const ItemId leg = yard.add("Leg", Leg{.at = feet(300, 236),
+                                         .discharge_height_m = 98 * ft,
+                                         .distributor_drop_m = 5 * ft,
                                          .outlets = 6,
                                          .boot = {.width_m = 6 * ft, .length_m = 8 * ft, .depth_m = 8 * ft}});
   add_bins(yard, leg);

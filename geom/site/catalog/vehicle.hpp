@@ -12,12 +12,12 @@
 namespace yardwright {
 
 struct VehicleUnit {
-  std::string name;           ///< "tractor", "semitrailer", "drawbar"
-  double wheelbase_m = 0;     ///< from its axle ahead to its front axle or to the hitch that pulls it
-  double hitch_m = 0;         ///< of the hitch for the next unit, ahead of its axle; behind where negative
-  double front_overhang_m = 0;///< of its body ahead of its front axle or kingpin
-  double rear_overhang_m = 0; ///< of its body behind its axle
-  double width_m = 0;         ///< of its body; 0 for a drawbar
+  std::string name;             ///< "tractor", "semitrailer", "drawbar"
+  double wheelbase_m = 0;       ///< from its axle ahead to its front axle or to the hitch that pulls it
+  double hitch_m = 0;           ///< of the hitch for the next unit, ahead of its axle; behind where negative
+  double front_overhang_m = 0;  ///< of its body ahead of its front axle or kingpin
+  double rear_overhang_m = 0;   ///< of its body behind its axle
+  double width_m = 0;           ///< of its body; 0 for a drawbar
   double height_m = 0;
   bool operator==(const VehicleUnit&) const = default;
 };

@@ -11,9 +11,7 @@
 namespace yardwright {
 
 enum class ConveyorKind : std::uint8_t { tube_auger, u_trough, drag, belt };
-constexpr std::array<std::string_view, 4> names_of(ConveyorKind) {
-  return {"tube-auger", "u-trough", "drag", "belt"};
-}
+constexpr std::array<std::string_view, 4> names_of(ConveyorKind) { return {"tube-auger", "u-trough", "drag", "belt"}; }
 
 struct Conveyor {
   static constexpr std::string_view key = "conveyor";
@@ -38,8 +36,12 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"to", "to", "what it brings grain to"}, self.to);
   visit(Field{"type", "type", "of the conveyor"}, self.type);
   visit(Field{"width", "width", "of its casing on the plan", Quantity::length, 0.05, 3}, self.width_m);
-  visit(Field{"start-height", "height at start", "of its casing over the ground, below it where negative", Quantity::length, -15, 60}, self.start_height_m);
-  visit(Field{"end-height", "height at end", "of its casing over the ground, below it where negative", Quantity::length, -15, 60}, self.end_height_m);
+  visit(Field{"start-height", "height at start", "of its casing over the ground, below it where negative",
+              Quantity::length, -15, 60},
+        self.start_height_m);
+  visit(Field{"end-height", "height at end", "of its casing over the ground, below it where negative", Quantity::length,
+              -15, 60},
+        self.end_height_m);
   visit(Field{"capacity", "capacity", "at its incline", Quantity::grain_flow, 0, 1}, self.capacity_m3_per_s);
 }
 

@@ -11,9 +11,7 @@
 namespace yardwright {
 
 enum class SoilGroup : std::uint8_t { a, b, c, d };
-constexpr std::array<std::string_view, 4> names_of(SoilGroup) {
-  return {"a", "b", "c", "d"};
-}
+constexpr std::array<std::string_view, 4> names_of(SoilGroup) { return {"a", "b", "c", "d"}; }
 
 struct Cover {
   static constexpr std::string_view key = "cover";

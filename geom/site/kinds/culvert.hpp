@@ -26,7 +26,8 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"diameter", "diameter", "inside", Quantity::small_length, 0.05, 5}, self.diameter_m);
   visit(Field{"start-depth", "invert at start", "below the ground there", Quantity::length, 0, 15}, self.start_depth_m);
   visit(Field{"end-depth", "invert at end", "below the ground there", Quantity::length, 0, 15}, self.end_depth_m);
-  visit(Field{"roughness", "roughness n", "of Manning, 0.024 for corrugated metal", Quantity::ratio, 0.005, 0.2}, self.roughness_n);
+  visit(Field{"roughness", "roughness n", "of Manning, 0.024 for corrugated metal", Quantity::ratio, 0.005, 0.2},
+        self.roughness_n);
 }
 
 }  // namespace yardwright

@@ -10,14 +10,10 @@
 namespace yardwright {
 
 enum class DryerOperation : std::uint8_t { continuous, batch };
-constexpr std::array<std::string_view, 2> names_of(DryerOperation) {
-  return {"continuous", "batch"};
-}
+constexpr std::array<std::string_view, 2> names_of(DryerOperation) { return {"continuous", "batch"}; }
 
 enum class DryerFuel : std::uint8_t { lp_gas, natural_gas, other };
-constexpr std::array<std::string_view, 3> names_of(DryerFuel) {
-  return {"lp-gas", "natural-gas", "other"};
-}
+constexpr std::array<std::string_view, 3> names_of(DryerFuel) { return {"lp-gas", "natural-gas", "other"}; }
 
 struct Dryer {
   static constexpr std::string_view key = "dryer";
@@ -46,12 +42,17 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"length", "length", "along the facing", Quantity::length, 1, 60}, self.length_m);
   visit(Field{"width", "width", "across the facing", Quantity::length, 1, 20}, self.width_m);
   visit(Field{"height", "height", "above the ground at its centre", Quantity::length, 1, 40}, self.height_m);
-  visit(Field{"inlet", "inlet height", "where the spout enters, above the ground at its centre", Quantity::length, 0, 40}, self.inlet_height_m);
+  visit(
+      Field{"inlet", "inlet height", "where the spout enters, above the ground at its centre", Quantity::length, 0, 40},
+      self.inlet_height_m);
   visit(Field{"operation", "operation", "continuous flow or batch"}, self.operation);
-  visit(Field{"rate-5", "rate at 5 points", "wet grain taken from 20 to 15 percent", Quantity::grain_flow, 0, 1}, self.rate_5_points_m3_per_s);
-  visit(Field{"rate-10", "rate at 10 points", "wet grain taken from 25 to 15 percent", Quantity::grain_flow, 0, 1}, self.rate_10_points_m3_per_s);
+  visit(Field{"rate-5", "rate at 5 points", "wet grain taken from 20 to 15 percent", Quantity::grain_flow, 0, 1},
+        self.rate_5_points_m3_per_s);
+  visit(Field{"rate-10", "rate at 10 points", "wet grain taken from 25 to 15 percent", Quantity::grain_flow, 0, 1},
+        self.rate_10_points_m3_per_s);
   visit(Field{"batch", "batch", "grain that a batch dryer holds", Quantity::grain_volume, 0, 1000}, self.batch_m3);
-  visit(Field{"batch-time", "batch time", "fill, dry, cool and unload", Quantity::duration, 0, 172800}, self.batch_time_s);
+  visit(Field{"batch-time", "batch time", "fill, dry, cool and unload", Quantity::duration, 0, 172800},
+        self.batch_time_s);
   visit(Field{"fuel", "fuel", "what it burns"}, self.fuel);
 }
 

@@ -21,7 +21,8 @@ struct OverheadLine {
 template <MaybeConst<OverheadLine> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"path", "path", "its line on the plan, pole to pole"}, self.path);
-  visit(Field{"conductor", "lowest conductor", "height above the ground at its lowest sag", Quantity::length, 1, 60}, self.lowest_conductor_m);
+  visit(Field{"conductor", "lowest conductor", "height above the ground at its lowest sag", Quantity::length, 1, 60},
+        self.lowest_conductor_m);
   visit(Field{"voltage", "voltage", "between conductors", Quantity::voltage, 0, 1200000}, self.voltage_v);
 }
 

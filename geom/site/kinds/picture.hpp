@@ -30,7 +30,8 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"facing", "facing", "the way the top of the picture looks", Quantity::bearing}, self.facing);
   visit(Field{"file", "file", "its name, in the folder of the site file"}, self.file);
   visit(Field{"width", "width", "of the whole picture on the ground", Quantity::length, 0.1, 100000}, self.width_m);
-  visit(Field{"proportion", "proportion", "its height over its width", Quantity::ratio, 0.001, 1000}, self.proportion_ratio);
+  visit(Field{"proportion", "proportion", "its height over its width", Quantity::ratio, 0.001, 1000},
+        self.proportion_ratio);
   visit(Field{"strength", "strength", "1 is opaque, 0 is unseen", Quantity::ratio, 0, 1}, self.strength_ratio);
 }
 

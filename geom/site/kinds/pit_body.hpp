@@ -22,7 +22,8 @@ template <MaybeConst<PitBody> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"width", "pit width", "inside, across the facing", Quantity::length, 0, 20}, self.width_m);
   visit(Field{"length", "pit length", "inside, along the facing", Quantity::length, 0, 30}, self.length_m);
-  visit(Field{"depth", "pit depth", "ground at its centre down to its floor; 0 is no pit", Quantity::length, 0, 15}, self.depth_m);
+  visit(Field{"depth", "pit depth", "ground at its centre down to its floor; 0 is no pit", Quantity::length, 0, 15},
+        self.depth_m);
   visit(Field{"rim", "rim height", "curb above the ground at its centre", Quantity::length, 0, 3}, self.rim_height_m);
   visit(Field{"pump", "pump rate", "what its sump pump lifts; 0 is no pump", Quantity::flow, 0, 1}, self.pump_m3_per_s);
 }

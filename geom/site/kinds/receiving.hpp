@@ -12,9 +12,7 @@
 namespace yardwright {
 
 enum class ReceivingKind : std::uint8_t { drive_through, open_dump };
-constexpr std::array<std::string_view, 2> names_of(ReceivingKind) {
-  return {"drive-through", "open-dump"};
-}
+constexpr std::array<std::string_view, 2> names_of(ReceivingKind) { return {"drive-through", "open-dump"}; }
 
 struct Receiving {
   static constexpr std::string_view key = "receiving";
@@ -46,9 +44,12 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"height", "height", "of its roof above the ground", Quantity::length, 0, 20}, self.height_m);
   visit(Field{"door-width", "door width", "clear", Quantity::length, 1, 20}, self.door_width_m);
   visit(Field{"door-height", "door height", "clear", Quantity::length, 1, 15}, self.door_height_m);
-  visit(Field{"clear-height", "clear height", "inside over the pit, where a bed is raised", Quantity::length, 1, 20}, self.clear_height_m);
-  visit(Field{"pit-grain", "pit holds", "grain that its hopper holds", Quantity::grain_volume, 0, 500}, self.pit_grain_m3);
-  visit(Field{"capacity", "capacity", "of the conveyor that empties it", Quantity::grain_flow, 0, 1}, self.capacity_m3_per_s);
+  visit(Field{"clear-height", "clear height", "inside over the pit, where a bed is raised", Quantity::length, 1, 20},
+        self.clear_height_m);
+  visit(Field{"pit-grain", "pit holds", "grain that its hopper holds", Quantity::grain_volume, 0, 500},
+        self.pit_grain_m3);
+  visit(Field{"capacity", "capacity", "of the conveyor that empties it", Quantity::grain_flow, 0, 1},
+        self.capacity_m3_per_s);
   visit(Field{"pit", "pit", "the hole under its grate"}, self.pit);
 }
 

@@ -26,7 +26,8 @@ template <MaybeConst<Route> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"path", "path", "corners of the path that the front axle follows"}, self.path);
   visit(Field{"vehicle", "vehicle", "name in the vehicle catalogue"}, self.vehicle);
-  visit(Field{"corner-radius", "corner radius", "of the path at its corners", Quantity::length, 0, 200}, self.corner_radius_m);
+  visit(Field{"corner-radius", "corner radius", "of the path at its corners", Quantity::length, 0, 200},
+        self.corner_radius_m);
   visit(Field{"stops", "stops", "gate, scale, receiving and gate, in order"}, self.stops);
 }
 

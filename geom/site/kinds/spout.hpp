@@ -11,9 +11,7 @@
 namespace yardwright {
 
 enum class GrainState : std::uint8_t { dry, wet };
-constexpr std::array<std::string_view, 2> names_of(GrainState) {
-  return {"dry", "wet"};
-}
+constexpr std::array<std::string_view, 2> names_of(GrainState) { return {"dry", "wet"}; }
 
 struct Spout {
   static constexpr std::string_view key = "spout";

@@ -24,9 +24,12 @@ struct Swale {
 template <MaybeConst<Swale> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"path", "path", "the middle of its bottom, in the direction of flow"}, self.path);
-  visit(Field{"start-depth", "depth at start", "below the existing ground there", Quantity::length, 0, 10}, self.start_depth_m);
-  visit(Field{"end-depth", "depth at end", "below the existing ground there", Quantity::length, 0, 10}, self.end_depth_m);
-  visit(Field{"bottom-width", "bottom width", "level part of its bottom", Quantity::length, 0, 30}, self.bottom_width_m);
+  visit(Field{"start-depth", "depth at start", "below the existing ground there", Quantity::length, 0, 10},
+        self.start_depth_m);
+  visit(Field{"end-depth", "depth at end", "below the existing ground there", Quantity::length, 0, 10},
+        self.end_depth_m);
+  visit(Field{"bottom-width", "bottom width", "level part of its bottom", Quantity::length, 0, 30},
+        self.bottom_width_m);
   visit(Field{"side-slope", "side slope", "run for one of rise", Quantity::ratio, 0.5, 20}, self.side_slope_ratio);
 }
 

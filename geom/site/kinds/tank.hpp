@@ -10,9 +10,7 @@
 namespace yardwright {
 
 enum class TankContents : std::uint8_t { lp_gas, ammonia };
-constexpr std::array<std::string_view, 2> names_of(TankContents) {
-  return {"lp-gas", "ammonia"};
-}
+constexpr std::array<std::string_view, 2> names_of(TankContents) { return {"lp-gas", "ammonia"}; }
 
 struct Tank {
   static constexpr std::string_view key = "tank";
@@ -35,7 +33,8 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"facing", "facing", "the way its length lies, clockwise from north"}, self.facing);
   visit(Field{"length", "length", "along the facing", Quantity::length, 0.3, 40}, self.length_m);
   visit(Field{"diameter", "diameter", "of the shell", Quantity::length, 0.2, 6}, self.diameter_m);
-  visit(Field{"capacity", "water capacity", "as stamped on its plate", Quantity::tank_volume, 0.001, 1000}, self.water_capacity_m3);
+  visit(Field{"capacity", "water capacity", "as stamped on its plate", Quantity::tank_volume, 0.001, 1000},
+        self.water_capacity_m3);
   visit(Field{"contents", "contents", "LP gas or ammonia"}, self.contents);
   visit(Field{"underground", "underground", "buried or mounded"}, self.underground);
 }

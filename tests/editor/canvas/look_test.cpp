@@ -44,8 +44,12 @@ TEST_CASE("Colours keep their parts on the way to the window") {
 // Relative luminance and contrast ratio: W3C, Web Content Accessibility Guidelines 2.1, "contrast ratio" (from memory);
 // 4.5 for words of ordinary size, 3 for signs.
 TEST_CASE("Words and verdict signs stand out from the paper they are drawn on") {
-  const auto part = [](double value) { return value <= 0.03928 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4); };
-  const auto luminance = [&](Colour c) { return 0.2126 * part(c.red / 255.0) + 0.7152 * part(c.green / 255.0) + 0.0722 * part(c.blue / 255.0); };
+  const auto part = [](double value) {
+    return value <= 0.03928 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
+  };
+  const auto luminance = [&](Colour c) {
+    return 0.2126 * part(c.red / 255.0) + 0.7152 * part(c.green / 255.0) + 0.0722 * part(c.blue / 255.0);
+  };
   const auto contrast = [&](Colour a, Colour b) {
     const double high = std::max(luminance(a), luminance(b)), low = std::min(luminance(a), luminance(b));
     return (high + 0.05) / (low + 0.05);

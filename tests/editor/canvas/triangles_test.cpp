@@ -22,7 +22,8 @@ double area_of(const std::vector<Triangle>& triangles) {
 /// The shoelace formula.
 double area_of(const Ring& ring) {
   double twice = 0;
-  for (std::size_t i = 0; i < ring.size(); ++i) twice += ring[i].x * ring[(i + 1) % ring.size()].y - ring[i].y * ring[(i + 1) % ring.size()].x;
+  for (std::size_t i = 0; i < ring.size(); ++i)
+    twice += ring[i].x * ring[(i + 1) % ring.size()].y - ring[i].y * ring[(i + 1) % ring.size()].x;
   return std::abs(twice) / 2;
 }
 

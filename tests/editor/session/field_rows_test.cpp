@@ -13,7 +13,8 @@ TEST_CASE("A length is typed in feet or metres, whatever the site's units") {
   CHECK(std::get<Bin>(with_field(bin, "diameter", "36ft", UnitSystem::metric).value()).diameter_m == Approx(10.9728));
   CHECK(std::get<Bin>(with_field(bin, "diameter", "11m", UnitSystem::us).value()).diameter_m == Approx(11));
   CHECK(std::get<Bin>(with_field(bin, "diameter", "42", UnitSystem::us).value()).diameter_m == Approx(12.8016));
-  CHECK(std::get<Bin>(with_field(bin, "roof", "9:12", UnitSystem::us).value()).roof_slope.as_degrees() == Approx(36.8699));
+  CHECK(std::get<Bin>(with_field(bin, "roof", "9:12", UnitSystem::us).value()).roof_slope.as_degrees() ==
+        Approx(36.8699));
 }
 
 TEST_CASE("The text of every field of every kind, typed in again, reads the same") {
@@ -39,7 +40,8 @@ TEST_CASE("A length of whole feet reads so, whatever its last binary digit") {
 TEST_CASE("Every offered choice is taken") {
   for (const Thing& thing : every_kind()) {
     for (const FieldRow& row : field_rows(thing, UnitSystem::us, shipped_catalogs())) {
-      for (const Choice& choice : row.choices) CHECK(with_field(thing, row.key, choice.value, UnitSystem::us).has_value());
+      for (const Choice& choice : row.choices)
+        CHECK(with_field(thing, row.key, choice.value, UnitSystem::us).has_value());
     }
   }
 }

@@ -72,5 +72,6 @@ TEST_CASE("A thing is turned by whole steps about its place") {
   const SitePoint at = turned_in_steps({10, 10}, {10 + 20, 10 + 0.3}, Angle::degrees(1));
   CHECK(bearing_of(at - SitePoint{10, 10}).as_degrees() == Approx(89));
   CHECK(distance(at, {10, 10}) == Approx(distance(SitePoint{30, 10.3}, {10, 10})));
-  CHECK(bearing_of(turned_in_steps({0, 0}, {1, 9}, Angle::degrees(15)) - SitePoint{}).as_degrees() == Approx(0).margin(1e-9));
+  CHECK(bearing_of(turned_in_steps({0, 0}, {1, 9}, Angle::degrees(15)) - SitePoint{}).as_degrees() ==
+        Approx(0).margin(1e-9));
 }

@@ -70,9 +70,12 @@ TEST_CASE("After any run of steps, undoing all of them returns the first site") 
   History history{named("first")};
   for (int i = 0; i < 60; ++i) {
     const auto choice = random() % 4;
-    if (choice == 0) history.undo();
-    else if (choice == 1) history.redo();
-    else history.add_step(named(std::to_string(i)));
+    if (choice == 0)
+      history.undo();
+    else if (choice == 1)
+      history.redo();
+    else
+      history.add_step(named(std::to_string(i)));
   }
   while (history.can_undo()) history.undo();
   CHECK(history.shown() == named("first"));

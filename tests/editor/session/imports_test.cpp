@@ -41,7 +41,8 @@ TEST_CASE("Levels of a list become the ground as one step that can be undone") {
   REQUIRE(done);
   const LevelGrid& levels = session.site().ground.levels;
   CHECK(levels.frame().cell_m == 2);
-  CHECK(levels.at(levels.frame().cell_at_offset(0)) == Approx(100 + levels.frame().centre(levels.frame().cell_at_offset(0)).x / 50).margin(1e-4));
+  CHECK(levels.at(levels.frame().cell_at_offset(0)) ==
+        Approx(100 + levels.frame().centre(levels.frame().cell_at_offset(0)).x / 50).margin(1e-4));
   CHECK(session.notice.find("The ground is here") == 0);
   undo(session);
   CHECK(session.site().ground.levels.empty());

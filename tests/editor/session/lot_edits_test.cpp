@@ -31,7 +31,8 @@ TEST_CASE("A dragged corner moves, the dot on an edge becomes a corner between t
   const Lot more = dragged(road, {Grip::new_corner, {100, 50}, 2}, {110, 50});
   REQUIRE(more.corners.size() == 5);
   CHECK(more.corners[2] == SitePoint{110, 50});
-  CHECK(more.edges == std::vector{LotEdge::neighbour, LotEdge::road, LotEdge::road, LotEdge::neighbour, LotEdge::neighbour});
+  CHECK(more.edges ==
+        std::vector{LotEdge::neighbour, LotEdge::road, LotEdge::road, LotEdge::neighbour, LotEdge::neighbour});
 }
 
 TEST_CASE("A corner dragged over the far edge stays where it was") {

@@ -11,7 +11,8 @@ namespace {
 Site sloping(UnitSystem units) {
   const GridFrame frame{{0, 0}, 1, 100, 100};
   std::vector<float> levels;
-  for (std::size_t i = 0; i < frame.cells(); ++i) levels.push_back(static_cast<float>(100 + frame.centre(frame.cell_at_offset(i)).x / 10));
+  for (std::size_t i = 0; i < frame.cells(); ++i)
+    levels.push_back(static_cast<float>(100 + frame.centre(frame.cell_at_offset(i)).x / 10));
   Site site;
   site.units = units;
   site.ground.levels = LevelGrid{frame, std::move(levels)};

@@ -88,7 +88,12 @@ TEST_CASE("Undo of the picture itself puts the fit tool down") {
 TEST_CASE("Text that is no place or no length changes nothing and says so") {
   Session session = with_two_points({10, 10}, {40, 50});
   const Site before = session.site();
-  for (const auto& [key, text] : {std::pair{"a", "12"}, {"a", "x, y"}, {"b", ""}, {"distance", "far"}, {"distance", "0"}, {"bearing", "north-ish"}}) {
+  for (const auto& [key, text] : {std::pair{"a", "12"},
+                                  {"a", "x, y"},
+                                  {"b", ""},
+                                  {"distance", "far"},
+                                  {"distance", "0"},
+                                  {"bearing", "north-ish"}}) {
     const auto done = fit_by(session, key, text);
     INFO(key << " " << text);
     CHECK_FALSE(done);

@@ -23,8 +23,9 @@ TEST_CASE("A chip tells the worst margin with its unit, and never a bare number"
   CHECK(worst_in_short({finding(Verdict::not_checked, Quantity::length, 0)}, us) == "not checked");
   CHECK(worst_in_short({finding(Verdict::fail, Quantity::length, -0.3048 * 2)}, us) == "−2.0 ft");
   CHECK(worst_in_short({finding(Verdict::pass, Quantity::length, 0.3048 * 2)}, us) == "+2.0 ft");
-  CHECK(worst_in_short({finding(Verdict::fail, Quantity::count, -1), finding(Verdict::fail, Quantity::length, -1), finding(Verdict::pass, Quantity::length, 1)}, us) ==
-        "2 to mend");
+  CHECK(worst_in_short({finding(Verdict::fail, Quantity::count, -1), finding(Verdict::fail, Quantity::length, -1),
+                        finding(Verdict::pass, Quantity::length, 1)},
+                       us) == "2 to mend");
   CHECK(worst_in_short({finding(Verdict::caution, Quantity::ratio, -0.25)}, us) == "1 to look at");
   CHECK(worst_in_short({finding(Verdict::pass, Quantity::ratio, 0.25)}, us) == "passes");
 }

@@ -36,7 +36,8 @@ TEST_CASE("Grid steps are round in the units of the site and wide enough to see"
   CHECK(grid_step_m(UnitSystem::us, 20, 6) == Approx(0.3048));
   CHECK(grid_step_m(UnitSystem::us, 4, 6) == Approx(5 * 0.3048));
   CHECK(grid_step_m(UnitSystem::metric, 4, 6) == Approx(2.0));
-  for (const double px_per_m : {0.05, 0.7, 3.0, 11.0, 400.0}) CHECK(grid_step_m(UnitSystem::metric, px_per_m) * px_per_m >= 6 * 0.999);
+  for (const double px_per_m : {0.05, 0.7, 3.0, 11.0, 400.0})
+    CHECK(grid_step_m(UnitSystem::metric, px_per_m) * px_per_m >= 6 * 0.999);
 }
 
 TEST_CASE("The next round number is itself where it is round already") {

@@ -130,9 +130,11 @@ TEST_CASE("A route stops at the gates and the dump that were clicked along it, i
   west.at = {0, 0};
   dump.at = {50, 20};
   east.at = {100, 0};
-  site.items = {{{1}, "West", 0, {}, west}, {{2}, "Dump", 0, {}, dump}, {{3}, "East", 0, {}, east}, {{4}, "Bin", 0, {}, Bin{}}};
+  site.items = {
+      {{1}, "West", 0, {}, west}, {{2}, "Dump", 0, {}, dump}, {{3}, "East", 0, {}, east}, {{4}, "Bin", 0, {}, Bin{}}};
   Tool tool = tool_for(Route{});
-  for (const Click click : {Click{{0, 0}, {1}}, Click{{25, 20}, {4}}, Click{{50, 20}, {2}}, Click{{50, 20}, {2}}, Click{{75, 20}, {}}, Click{{100, 0}, {3}}}) {
+  for (const Click click : {Click{{0, 0}, {1}}, Click{{25, 20}, {4}}, Click{{50, 20}, {2}}, Click{{50, 20}, {2}},
+                            Click{{75, 20}, {}}, Click{{100, 0}, {3}}}) {
     tool = clicked(tool, site, click).tool;
   }
   const ToolStep done = finished(tool, site);

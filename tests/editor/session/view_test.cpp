@@ -31,7 +31,8 @@ TEST_CASE("A point on the screen and back is the same point") {
 TEST_CASE("Zooming keeps the place under the pointer") {
   const ScreenPoint pointer{700, 300};
   const SitePoint before = to_site(view, pointer);
-  for (const double factor : {1.2, 0.3, 1e9, 1e-9}) CHECK(distance(to_site(zoomed(view, pointer, factor), pointer), before) < 1e-6);
+  for (const double factor : {1.2, 0.3, 1e9, 1e-9})
+    CHECK(distance(to_site(zoomed(view, pointer, factor), pointer), before) < 1e-6);
 }
 
 TEST_CASE("Panning drags the plan along with the pointer") {

@@ -62,8 +62,15 @@ TEST_CASE("The title block, the tie and a phase take what is typed and leave the
 
 TEST_CASE("What cannot be taken is refused") {
   const Site site;
-  for (const auto& [key, text] : {std::pair{"storm.rain", "wet"}, {"storm.rain", "99 m"}, {"storm.hail", "1"}, {"tie.epsg", "x"}, {"phases.7", "late"},
-                                  {"phases.0", ""}, {"nothing", "1"}, {"storm", "1"}, {"", ""}}) {
+  for (const auto& [key, text] : {std::pair{"storm.rain", "wet"},
+                                  {"storm.rain", "99 m"},
+                                  {"storm.hail", "1"},
+                                  {"tie.epsg", "x"},
+                                  {"phases.7", "late"},
+                                  {"phases.0", ""},
+                                  {"nothing", "1"},
+                                  {"storm", "1"},
+                                  {"", ""}}) {
     INFO(key << " = " << text);
     CHECK_FALSE(with_yard_field(site, key, text));
   }

@@ -4,8 +4,8 @@
 #include "geom/io/catalogs.hpp"
 #include "geom/io/site_file.hpp"
 #include "geom/site/finding_words.hpp"
-#include "tests/scenes/demo_yards.hpp"
 #include "tests/geom/kept.hpp"
+#include "tests/scenes/demo_yards.hpp"
 
 using namespace yardwright;
 

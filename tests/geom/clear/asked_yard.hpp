@@ -41,9 +41,13 @@ inline Bin bin_at(double east_ft, double north_ft, double diameter_ft = 36) {
 }
 
 /// A tank 10 ft long and 4 ft wide along north, its east side at `east_side_ft`.
-inline Tank tank_at(double east_side_ft, double north_ft, double gallons, TankContents contents = TankContents::lp_gas) {
-  return {.at = {(east_side_ft - 2) * ft, north_ft * ft}, .length_m = 10 * ft, .diameter_m = 4 * ft,
-          .water_capacity_m3 = gallons * gallon, .contents = contents};
+inline Tank tank_at(double east_side_ft, double north_ft, double gallons,
+                    TankContents contents = TankContents::lp_gas) {
+  return {.at = {(east_side_ft - 2) * ft, north_ft * ft},
+          .length_m = 10 * ft,
+          .diameter_m = 4 * ft,
+          .water_capacity_m3 = gallons * gallon,
+          .contents = contents};
 }
 
 /// 40 by 40 ft, its west side at `west_side_ft`.

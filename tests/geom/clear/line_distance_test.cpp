@@ -20,8 +20,10 @@ double portable_ft(double port_ft, double conductor_ft) {
 
 // Cases 24 and 25: a public power district's table for its 18.5 ft line (read).
 TEST_CASE("The published table of distances comes out row by row") {
-  constexpr double table[][2] = {{15, 55.5}, {20, 68}, {25, 80.5}, {30, 93}, {35, 105.5}, {40, 118}, {50, 143}, {60, 168}, {70, 193}, {80, 218}};
-  for (const auto& [port_ft, distance_ft] : table) CHECK(portable_ft(port_ft, 18.5) == Approx(distance_ft).margin(1e-9));
+  constexpr double table[][2] = {{15, 55.5}, {20, 68},  {25, 80.5}, {30, 93},  {35, 105.5},
+                                 {40, 118},  {50, 143}, {60, 168},  {70, 193}, {80, 218}};
+  for (const auto& [port_ft, distance_ft] : table)
+    CHECK(portable_ft(port_ft, 18.5) == Approx(distance_ft).margin(1e-9));
 }
 
 // Case 26: the rule is read (a co-op's leaflet), the figure computed: 53 + 1.5 * 18.

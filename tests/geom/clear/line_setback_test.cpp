@@ -16,7 +16,8 @@ Site bin_and_line(double port_ft, double gap_ft, double conductor_ft) {
   bin.inlet_over_peak_m = 0;
   bin.eave_height_m = port_ft * ft - 1 * ft - bin.diameter_m / 2 * tan(bin.roof_slope);
   const double east_m = (15 + gap_ft) * ft;
-  return yard_with({bin, OverheadLine{.path = {{east_m, -100}, {east_m, 100}}, .lowest_conductor_m = conductor_ft * ft}});
+  return yard_with(
+      {bin, OverheadLine{.path = {{east_m, -100}, {east_m, 100}}, .lowest_conductor_m = conductor_ft * ft}});
 }
 
 Site with_spout(Site site) {
@@ -87,7 +88,8 @@ TEST_CASE("A leg keeps 15 ft from a line, and a line over a roof is measured upw
 }
 
 TEST_CASE("A transmission line is said to need more than the published clearances") {
-  const Answer answer = asked(yard_with({bin_at(0, 0), OverheadLine{.path = {{90, -50}, {90, 50}}, .voltage_v = 69e3}}));
+  const Answer answer =
+      asked(yard_with({bin_at(0, 0), OverheadLine{.path = {{90, -50}, {90, 50}}, .voltage_v = 69e3}}));
   CHECK(verdict(answer, "clear.line-voltage:2") == "not-checked");
   REQUIRE(answer.strips.size() == 1);
   CHECK(answer.strips.front().half_width_m == Approx(15 * ft));  // 29 CFR 1926.1408 (read)

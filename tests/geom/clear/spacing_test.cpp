@@ -37,7 +37,9 @@ TEST_CASE("What is built into or over another does not overlap it") {
 
 // Case 30: 29 CFR 1910.110 (read); the lone tank's condition of 25 ft from any other is from memory.
 TEST_CASE("A lone tank up to 1,200 gal may stand 10 ft from a building, one of two may not") {
-  const auto with_gap = [](double gap_ft, double gallons) { return yard_with({tank_at(0, 0, gallons), building_at(gap_ft, 0)}); };
+  const auto with_gap = [](double gap_ft, double gallons) {
+    return yard_with({tank_at(0, 0, gallons), building_at(gap_ft, 0)});
+  };
   CHECK(verdict(asked(with_gap(10, 1000)), "clear.lp-single") == "pass");
   CHECK(verdict(asked(with_gap(9.9, 1000)), "clear.lp-single:1-2") == "fail");
   CHECK(verdict(asked(with_gap(24.9, 2000)), "clear.lp-to-2000:1-2") == "fail");
@@ -66,7 +68,8 @@ TEST_CASE("Two 500 gal tanks 3 ft apart and 10 ft from a building comply") {
   const Answer answer = asked(yard_with({tank_at(0, 0, 500), tank_at(0, 13, 500), building_at(10, 0)}));
   CHECK(verdict(answer, "clear.lp-to-500") == "pass");
   CHECK(verdict(answer, "clear.lp-between-to-2000") == "pass");
-  CHECK(verdict(asked(yard_with({tank_at(0, 0, 500), tank_at(0, 12.9, 500)})), "clear.lp-between-to-2000:1-2") == "fail");
+  CHECK(verdict(asked(yard_with({tank_at(0, 0, 500), tank_at(0, 12.9, 500)})), "clear.lp-between-to-2000:1-2") ==
+        "fail");
 }
 
 TEST_CASE("Small tanks that stand together count as one") {
@@ -81,7 +84,8 @@ TEST_CASE("Ammonia keeps its distance from wells, and says what it cannot know")
   const auto answer = asked(yard_with({tank_at(0, 0, 1500, TankContents::ammonia), Well{.at = {60.5 * ft, 0}}}));
   CHECK(verdict(answer, "clear.well-ammonia") == "pass");
   CHECK(verdict(answer, "clear.ammonia-assembly:1") == "not-checked");
-  CHECK(verdict(asked(yard_with({tank_at(0, 0, 1500, TankContents::ammonia), Well{.at = {50 * ft, 0}}})), "clear.well-ammonia:1-2") == "fail");
+  CHECK(verdict(asked(yard_with({tank_at(0, 0, 1500, TankContents::ammonia), Well{.at = {50 * ft, 0}}})),
+                "clear.well-ammonia:1-2") == "fail");
 }
 
 TEST_CASE("A dryer stands 10 ft off buildings") {  // a farm insurer's bulletin (read)
@@ -104,9 +108,11 @@ TEST_CASE("A move that mends is as long as what is short, and no longer") {
 }
 
 TEST_CASE("A dwelling and a well are never what moves") {
-  const Answer answer = asked(yard_with({bin_at(0, 0), building_at(60, 0, BuildingUse::dwelling), Well{.at = {0, 25 * ft}}}));
+  const Answer answer =
+      asked(yard_with({bin_at(0, 0), building_at(60, 0, BuildingUse::dwelling), Well{.at = {0, 25 * ft}}}));
   for (const char* id : {"clear.dwelling-bin:1-2", "clear.well-building:1-3"}) {
     REQUIRE(finding(answer, id) != nullptr);
-    for (const Mend& mend : finding(answer, id)->mends) CHECK(std::get<PutItem>(mend.edits.front()).item.id == ItemId{1});
+    for (const Mend& mend : finding(answer, id)->mends)
+      CHECK(std::get<PutItem>(mend.edits.front()).item.id == ItemId{1});
   }
 }

@@ -12,7 +12,8 @@ TEST_CASE("A strip runs until it meets something, and past what stands beside it
   const Pose face{{0, 0}, Bearing::degrees(90)};
   CHECK(free_depth_m(face, 2, Disc{{10, 0}, 3}) == Approx(7));
   CHECK(free_depth_m(face, 2, Disc{{10, 5}, 3}) == nothing_in_front);
-  CHECK(free_depth_m(face, 2, Disc{{10, 3}, 3}) == Approx(10 - std::sqrt(9.0 - 4.0)));  // the strip's edge meets the rim
+  CHECK(free_depth_m(face, 2, Disc{{10, 3}, 3}) ==
+        Approx(10 - std::sqrt(9.0 - 4.0)));  // the strip's edge meets the rim
   CHECK(free_depth_m(face, 2, Disc{{-10, 0}, 3}) == nothing_in_front);
   CHECK(free_depth_m(face, 2, rectangle({{10, 0}, Bearing::degrees(0)}, 40, 4)) == Approx(8));
   CHECK(free_depth_m(face, 2, rectangle({{-10, 0}, Bearing::degrees(0)}, 40, 4)) == nothing_in_front);
@@ -25,7 +26,8 @@ TEST_CASE("A round thing and its polygon of many corners are as far ahead") {
   for (int i = 0; i < 300; ++i) {
     const Pose face{{0, 0}, Bearing::degrees(place(random) * 9)};
     const Disc round{{place(random), place(random)}, size(random)};
-    const double exact_m = free_depth_m(face, 3, round), chords_m = free_depth_m(face, 3, disc(round.centre, round.radius_m, 4000));
+    const double exact_m = free_depth_m(face, 3, round),
+                 chords_m = free_depth_m(face, 3, disc(round.centre, round.radius_m, 4000));
     INFO("seed 20261125, case " << i);
     if (exact_m == nothing_in_front || chords_m == nothing_in_front) continue;  // a graze may miss the chords
     CHECK(chords_m == Approx(exact_m).margin(0.05));

@@ -26,7 +26,8 @@ Site bin_on_slope(double grade_ratio, BinFloor floor) {
 }
 
 const Finding& fall_of(const Answer& answer) {
-  return *std::ranges::find_if(answer.findings, [](const Finding& f) { return f.rule.starts_with("drain.slope-away"); });
+  return *std::ranges::find_if(answer.findings,
+                               [](const Finding& f) { return f.rule.starts_with("drain.slope-away"); });
 }
 
 }  // namespace

@@ -45,7 +45,8 @@ TEST_CASE("Part-full pipes carry the known shares of their full flow", "[drain]"
   CHECK(flow_at_depth(pipe, 0.938).flow_m3_per_s / full == Approx(1.0757).margin(0.0005));
 }
 
-TEST_CASE("Where two depths of a pipe carry a flow the lower is given, and more than the most is surcharged", "[drain]") {
+TEST_CASE("Where two depths of a pipe carry a flow the lower is given, and more than the most is surcharged",
+          "[drain]") {
   const Pipe pipe{1, 0.01, 0.013};
   const double full = flow_at_depth(pipe, 1).flow_m3_per_s;
   const auto twice = normal_flow(pipe, 1.05 * full);

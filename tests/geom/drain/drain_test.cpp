@@ -20,15 +20,14 @@ Site yard(const std::function<double(SitePoint)>& level_m) {
   Site site;
   const GridFrame frame{{0, 0}, 1, 100, 100};
   std::vector<float> levels;
-  for (std::size_t i = 0; i < frame.cells(); ++i) levels.push_back(static_cast<float>(level_m(frame.centre(frame.cell_at_offset(i)))));
+  for (std::size_t i = 0; i < frame.cells(); ++i)
+    levels.push_back(static_cast<float>(level_m(frame.centre(frame.cell_at_offset(i)))));
   site.ground.levels = {frame, levels};
   return site;
 }
 
 /// Falls 2 % to the south, with a round hollow 0.6 m deep in its middle.
-double hollow_m(SitePoint at) {
-  return 100 + 0.02 * at.y - std::max(0.0, 0.6 * (1 - distance(at, {50, 50}) / 15));
-}
+double hollow_m(SitePoint at) { return 100 + 0.02 * at.y - std::max(0.0, 0.6 * (1 - distance(at, {50, 50}) / 15)); }
 double slope_m(SitePoint at) { return 100 + 0.02 * at.y + 0.0005 * std::abs(at.x - 50); }
 
 ItemId add(Site& site, Thing thing) {
@@ -36,7 +35,9 @@ ItemId add(Site& site, Thing thing) {
   return site.items.back().id;
 }
 
-Answer asked(const Site& site) { return ask(site, DesignSurface{site.ground.levels, site.ground.levels}, shipped_catalogs()); }
+Answer asked(const Site& site) {
+  return ask(site, DesignSurface{site.ground.levels, site.ground.levels}, shipped_catalogs());
+}
 
 const Finding* finding_of(const Answer& answer, std::string_view rule, ItemId item) {
   const auto found = std::ranges::find(answer.findings, finding_id(rule, {item}), &Finding::id);
@@ -175,7 +176,8 @@ TEST_CASE("Bins turn water aside and their roofs shed on all sides", "[drain]") 
   add(site, Bin{{50, 50}});
   const Flow flow = yard_flow(site, {site.ground.levels, site.ground.levels});
   const Cell uphill = cell_at(flow.frame, {50, 90});
-  for (const Cell cell : flow_path(flow, uphill)) CHECK(distance(flow.frame.centre(flow.frame.cell_at_offset(static_cast<std::size_t>(cell))), {50, 50}) > 5.4);
+  for (const Cell cell : flow_path(flow, uphill))
+    CHECK(distance(flow.frame.centre(flow.frame.cell_at_offset(static_cast<std::size_t>(cell))), {50, 50}) > 5.4);
   const auto sheds_at = [&](SitePoint roof) { return flow_path(flow, cell_at(flow.frame, roof)); };
   for (const SitePoint roof : {SitePoint{53, 50}, {47, 50}, {50, 53}, {50, 47}}) {
     const auto path = sheds_at(roof);
@@ -224,7 +226,8 @@ TEST_CASE("Water can stand against a bin in a hollow and not against one on a sl
 }
 
 TEST_CASE("A drive's bank ponds the valley until a culvert lies under it", "[drain]") {
-  Site site = yard([](SitePoint at) { return slope_m(at) + 0.02 * std::abs(at.x - 50) + (std::abs(at.y - 40) < 3 ? 0.8 : 0.0); });
+  Site site = yard(
+      [](SitePoint at) { return slope_m(at) + 0.02 * std::abs(at.x - 50) + (std::abs(at.y - 40) < 3 ? 0.8 : 0.0); });
   add(site, Pit{{50, 80}});
   const Answer banked = asked(site);
   REQUIRE_FALSE(banked.ponds.empty());

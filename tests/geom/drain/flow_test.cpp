@@ -34,15 +34,19 @@ std::vector<std::int32_t> walked_cells_above(const Flow& flow) {
 }  // namespace
 
 TEST_CASE("A closed ring fills to its rim", "[drain]") {
-  const LevelGrid ring = terrain({
-      "0 0 0 0 0 0 0 0 0 0", "0 0 0 0 0 0 0 0 0 0", "0 2 2 2 2 0 0 0 0 0", "0 2 0 0 2 2 2 2 0 0", "0 2 2 2 2 0 0 2 0 0",
-      "0 0 2 0 2 0 0 2 0 0", "0 0 2 2 2 0 0 2 0 0", "0 0 0 0 2 2 2 2 0 0", "0 0 0 0 0 0 0 0 0 0", "0 0 0 0 0 0 0 0 0 0"}, 3);
+  const LevelGrid ring =
+      terrain({"0 0 0 0 0 0 0 0 0 0", "0 0 0 0 0 0 0 0 0 0", "0 2 2 2 2 0 0 0 0 0", "0 2 0 0 2 2 2 2 0 0",
+               "0 2 2 2 2 0 0 2 0 0", "0 0 2 0 2 0 0 2 0 0", "0 0 2 2 2 0 0 2 0 0", "0 0 0 0 2 2 2 2 0 0",
+               "0 0 0 0 0 0 0 0 0 0", "0 0 0 0 0 0 0 0 0 0"},
+              3);
   // A published library's test terrain and its output: 9 cells filled by 2 each (read).
   const Flow flow = flow_over(ring);
   CHECK(sum_of_fill_m(flow) == 18);
-  const auto filled = std::count_if(flow.depression.begin(), flow.depression.end(), [](auto d) { return d != no_depression; });
+  const auto filled =
+      std::count_if(flow.depression.begin(), flow.depression.end(), [](auto d) { return d != no_depression; });
   CHECK(filled == 9);
-  CHECK(std::ranges::all_of(flow.depressions, [](const Depression& d) { return d.spill_level_m == 2 && d.depth_m == 2; }));
+  CHECK(std::ranges::all_of(flow.depressions,
+                            [](const Depression& d) { return d.spill_level_m == 2 && d.depth_m == 2; }));
 }
 
 TEST_CASE("A bowl with two pits holds 111 to its rim", "[drain]") {
@@ -56,7 +60,8 @@ TEST_CASE("A bowl with two pits holds 111 to its rim", "[drain]") {
 
 TEST_CASE("A hollow that several cells join to its spill is one hollow", "[drain]") {
   // From the real terrain of tests/independent: the spill at 515 touches both 511 and 507.
-  const Flow flow = flow_over(terrain({"551 538 520 514 516", "540 530 511 507 522", "518 509 511 526 547", "523 522 531 550 566"}));
+  const Flow flow =
+      flow_over(terrain({"551 538 520 514 516", "540 530 511 507 522", "518 509 511 526 547", "523 522 531 550 566"}));
   REQUIRE(flow.depressions.size() == 1);
   CHECK(flow.depressions[0].cells == 4);
   CHECK(flow.depressions[0].volume_m3 == Approx(3 + 7 + 5 + 3));
@@ -80,7 +85,8 @@ TEST_CASE("The teaching terrain drains and gathers as its tables say", "[drain]"
   const LevelGrid levels = terrain({"78 72 69 71 58 49", "74 67 56 49 46 50", "69 53 44 37 38 48", "64 58 55 22 31 24",
                                     "68 61 47 21 16 19", "74 53 34 12 11 12"});
   // Wide use since the late 1980s; cells above, the cell itself left out (from memory, recomputed).
-  const auto above = numbers({"0 0 0 0 0 0", "0 1 1 2 2 0", "0 3 7 5 4 0", "0 0 0 20 0 1", "0 0 0 1 24 0", "0 2 4 7 35 1"});
+  const auto above =
+      numbers({"0 0 0 0 0 0", "0 1 1 2 2 0", "0 3 7 5 4 0", "0 0 0 20 0 1", "0 0 0 1 24 0", "0 2 4 7 35 1"});
   const Flow flow = flow_over(levels);
   for (std::size_t i = 0; i < above.size(); ++i) CHECK(flow.cells_above[i] - 1 == above[i]);
 }
@@ -90,7 +96,8 @@ TEST_CASE("A bank across a channel ponds water to its top, and a pipe under it n
   constexpr double ft = 0.3048;
   constexpr int length = 60, bank = 40;
   std::vector<float> levels(3 * length, static_cast<float>(100 * ft));
-  for (int i = 0; i < length; ++i) levels[length + i] = static_cast<float>((10 - 0.1 * i + (i == bank ? 3.0 : 0.0)) * ft);
+  for (int i = 0; i < length; ++i)
+    levels[length + i] = static_cast<float>((10 - 0.1 * i + (i == bank ? 3.0 : 0.0)) * ft);
   const LevelGrid channel{GridFrame{{0, 0}, 10 * ft, length, 3}, levels};
   const Flow flow = flow_over(channel);
   REQUIRE(flow.depressions.size() == 1);
@@ -133,8 +140,10 @@ TEST_CASE("Every cell drains to the edge, never upward, and the counts equal a w
   std::int32_t out = 0;
   for (std::size_t i = 0; i < flow.receiver.size(); ++i) {
     const Cell below = flow.receiver[i];
-    if (below == outside) out += flow.cells_above[i];
-    else REQUIRE(flow.filled_m[static_cast<std::size_t>(below)] <= flow.filled_m[i]);
+    if (below == outside)
+      out += flow.cells_above[i];
+    else
+      REQUIRE(flow.filled_m[static_cast<std::size_t>(below)] <= flow.filled_m[i]);
   }
   CHECK(out == static_cast<std::int32_t>(flow.receiver.size()));
 }

@@ -23,7 +23,9 @@ Cell lowest_in(const Flow& flow, const Hollows& hollows, HollowIndex hollow) {
   Cell lowest = outside;
   for (std::size_t i = 0; i < flow.level_m.size(); ++i) {
     const auto cell = static_cast<Cell>(i);
-    if (hollows.innermost_at(cell) == hollow && (lowest == outside || flow.level_m[i] < flow.level_m[static_cast<std::size_t>(lowest)])) lowest = cell;
+    if (hollows.innermost_at(cell) == hollow &&
+        (lowest == outside || flow.level_m[i] < flow.level_m[static_cast<std::size_t>(lowest)]))
+      lowest = cell;
   }
   return lowest;
 }
@@ -61,7 +63,8 @@ TEST_CASE("Rain on the bowl fills each pit by its own ground and spills from the
 TEST_CASE("Until it spills over, a hollow's water stands at its own level", "[drain]") {
   const Flow flow = flow_over(two_pit_bowl());
   Hollows hollows{flow, 0};
-  const auto small = static_cast<HollowIndex>(std::ranges::find(hollows.all(), 2.0, &Hollow::holds_m3) - hollows.all().begin());
+  const auto small =
+      static_cast<HollowIndex>(std::ranges::find(hollows.all(), 2.0, &Hollow::holds_m3) - hollows.all().begin());
   const auto large = hollows.all()[static_cast<std::size_t>(small)].spills_into;
   CHECK(hollows.pour(small, 1) == 0);
   const Cell in_small = lowest_in(flow, hollows, small), in_large = lowest_in(flow, hollows, large);
@@ -72,7 +75,8 @@ TEST_CASE("Until it spills over, a hollow's water stands at its own level", "[dr
   CHECK(hollows.all()[static_cast<std::size_t>(large)].stands_m3 == Approx(4));
 }
 
-TEST_CASE("Whatever rains stands or leaves, the whole holds what the depression does, and order does not matter", "[drain]") {
+TEST_CASE("Whatever rains stands or leaves, the whole holds what the depression does, and order does not matter",
+          "[drain]") {
   const Flow flow = flow_over(rough_ground(70, 70, 11));
   for (std::size_t d = 0; d < flow.depressions.size(); ++d) {
     const auto number = static_cast<std::int32_t>(d);
@@ -83,11 +87,13 @@ TEST_CASE("Whatever rains stands or leaves, the whole holds what the depression 
     for (HollowIndex i = 0; i < count; ++i) {
       const double part = flow.depressions[d].volume_m3 * 0.7 / count;
       if (forth.all()[static_cast<std::size_t>(i)].is_innermost()) out_forth += forth.pour(i, part);
-      if (back.all()[static_cast<std::size_t>(count - 1 - i)].is_innermost()) out_back += back.pour(count - 1 - i, part);
+      if (back.all()[static_cast<std::size_t>(count - 1 - i)].is_innermost())
+        out_back += back.pour(count - 1 - i, part);
     }
     CHECK(out_forth == Approx(out_back).margin(1e-9));
     for (HollowIndex i = 0; i < count; ++i) {
-      CHECK(forth.all()[static_cast<std::size_t>(i)].stands_m3 == Approx(back.all()[static_cast<std::size_t>(i)].stands_m3).margin(1e-9));
+      CHECK(forth.all()[static_cast<std::size_t>(i)].stands_m3 ==
+            Approx(back.all()[static_cast<std::size_t>(i)].stands_m3).margin(1e-9));
     }
   }
 }

@@ -12,7 +12,8 @@ const GridFrame frame{{10, 20}, 2, 30, 25};
 
 double signed_area_m2(const SitePath& ring) {
   double twice = 0;
-  for (std::size_t i = 0; i < ring.size(); ++i) twice += cross(ring[i] - SitePoint{}, ring[(i + 1) % ring.size()] - SitePoint{});
+  for (std::size_t i = 0; i < ring.size(); ++i)
+    twice += cross(ring[i] - SitePoint{}, ring[(i + 1) % ring.size()] - SitePoint{});
   return twice / 2;
 }
 
@@ -29,7 +30,8 @@ TEST_CASE("The cells of any polygon are those whose centres it contains", "[drai
   std::mt19937 random{20261125};
   std::uniform_real_distribution<double> east{5, 75}, north{15, 75};
   for (int i = 0; i < 50; ++i) {
-    const Polygon triangle{{{east(random), north(random)}, {east(random), north(random)}, {east(random), north(random)}}, {}};
+    const Polygon triangle{
+        {{east(random), north(random)}, {east(random), north(random)}, {east(random), north(random)}}, {}};
     const auto cells = cells_in(frame, triangle);
     std::size_t expected = 0;
     for (std::size_t cell = 0; cell < frame.cells(); ++cell) {

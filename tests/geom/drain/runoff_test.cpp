@@ -52,7 +52,8 @@ TEST_CASE("Composite curve numbers are weighted by area", "[drain]") {
 TEST_CASE("A rational coefficient is weighted by area", "[drain]") {
   // HEC-22 4th ed., example 4.1 (read).
   const std::array existing{CoverPart{22.1, 0, 0.25}, CoverPart{21.2, 0, 0.22}};
-  const std::array proposed{CoverPart{5.4, 0, 0.90}, CoverPart{1.6, 0, 0.15}, CoverPart{18.6, 0, 0.25}, CoverPart{17.7, 0, 0.22}};
+  const std::array proposed{CoverPart{5.4, 0, 0.90}, CoverPart{1.6, 0, 0.15}, CoverPart{18.6, 0, 0.25},
+                            CoverPart{17.7, 0, 0.22}};
   CHECK(composite_rational_c(existing) == Approx(0.235).margin(0.001));
   CHECK(composite_rational_c(proposed) == Approx(0.315).margin(0.001));
 }

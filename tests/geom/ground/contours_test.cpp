@@ -37,7 +37,8 @@ TEST_CASE("Every point of a contour interpolates to its level, on random ground"
     INFO("seed " << seed);
     const LevelGrid ground = rough_ground(field, seed, 4);
     for (const Contour& line : contours(ground, 0.3)) {
-      for (const SitePoint& at : line.points) REQUIRE(level_at(ground, at) == Approx(line.level_m).margin(level_tolerance_m));
+      for (const SitePoint& at : line.points)
+        REQUIRE(level_at(ground, at) == Approx(line.level_m).margin(level_tolerance_m));
     }
   }
 }
@@ -78,7 +79,8 @@ TEST_CASE("A saddle is parted as the bilinear surface between the cell centres i
     INFO(level_m);
     const auto lines = contours(saddle, level_m);
     std::vector<Contour> at_level;
-    for (const Contour& line : lines) if (line.level_m == level_m) at_level.push_back(line);
+    for (const Contour& line : lines)
+      if (line.level_m == level_m) at_level.push_back(line);
     REQUIRE(at_level.size() == 2);
     // Joined high ground leaves the south-east corner cut off: one line joins the south and the east edge.
     const bool joined = level_m < 1.8;

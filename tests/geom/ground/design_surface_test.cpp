@@ -14,7 +14,9 @@ constexpr double float_m = 1e-4;  // what a float keeps of a level of some hundr
 
 const SitePath square{{40, 40}, {60, 40}, {60, 60}, {40, 60}};
 
-DesignSurface graded(LevelGrid ground, std::vector<Thing> things) { return design_surface(site_with(std::move(ground), std::move(things))); }
+DesignSurface graded(LevelGrid ground, std::vector<Thing> things) {
+  return design_surface(site_with(std::move(ground), std::move(things)));
+}
 
 double design_at(const DesignSurface& surface, CellIndex cell) { return surface.design.at(cell); }
 
@@ -34,10 +36,10 @@ TEST_CASE("A site that grades nothing shares the existing levels") {
 TEST_CASE("A fill pad has a level top and slopes that fall to the ground at their ratio") {
   const DesignSurface surface = graded(flat_ground(quarter_metre, 100), {Pad{square, 101, 3.0}});
   CHECK(surface.level_m({50, 50}) == Approx(101));
-  CHECK(surface.level_m({61.5, 50}) == Approx(100.5).margin(float_m));   // closed form: 1.5 m out at 3:1
+  CHECK(surface.level_m({61.5, 50}) == Approx(100.5).margin(float_m));  // closed form: 1.5 m out at 3:1
   CHECK(surface.level_m({50, 38.5}) == Approx(100.5).margin(float_m));
-  CHECK(surface.level_m({63.5, 50}) == Approx(100));                     // the toe is 3 m out
-  CHECK(surface.level_m({62, 62}) == Approx(101 - 2 / 3.0).margin(0.05)); // planes meet in a hip at the corner
+  CHECK(surface.level_m({63.5, 50}) == Approx(100));                       // the toe is 3 m out
+  CHECK(surface.level_m({62, 62}) == Approx(101 - 2 / 3.0).margin(0.05));  // planes meet in a hip at the corner
 }
 
 TEST_CASE("A cut pad's slopes rise to the ground at their ratio") {
@@ -75,7 +77,8 @@ TEST_CASE("A berm stands its height above the ground along its path, sloping dow
 }
 
 TEST_CASE("A swale's bottom falls evenly between the depths at its ends, even under a rise") {
-  const auto mound = ground_of(quarter_metre, [](SitePoint at) { return 100 + (std::abs(at.x - 50) < 10 ? 0.5 : 0.0); });
+  const auto mound =
+      ground_of(quarter_metre, [](SitePoint at) { return 100 + (std::abs(at.x - 50) < 10 ? 0.5 : 0.0); });
   const DesignSurface surface = graded(mound, {Swale{{{20, 50}, {80, 50}}, 0.3, 0.5, 1.0, 4.0}});
   for (const double x : {20.0, 35.0, 50.0, 65.0, 80.0}) {
     INFO(x);
@@ -136,6 +139,7 @@ TEST_CASE("A pad that holds the whole grid levels all of it, and one far away no
 
 TEST_CASE("Lines and outlines that are not yet drawn grade nothing") {
   const LevelGrid ground = rolling_ground(one_metre, 4);
-  const std::vector<Thing> begun{Pad{{}, 99, 3}, Pad{{{1, 1}, {2, 2}}, 99, 3}, Berm{}, Berm{{{5, 5}}}, Swale{{{5, 5}, {5, 5}}}};
+  const std::vector<Thing> begun{Pad{{}, 99, 3}, Pad{{{1, 1}, {2, 2}}, 99, 3}, Berm{}, Berm{{{5, 5}}},
+                                 Swale{{{5, 5}, {5, 5}}}};
   CHECK(graded(ground, begun).design == ground);
 }

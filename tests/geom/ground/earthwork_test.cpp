@@ -57,7 +57,8 @@ TEST_CASE("Cut and fill add up to the difference of the two surfaces, on random 
     const Pad pad{{{30, 20}, {80, 25}, {70, 60}, {25, 50}}, 1, 3};
     const DesignSurface surface = design_surface(site_with<Thing>(ground, {pad}));
     double sum_m3 = 0;
-    for (std::size_t i = 0; i < frame.cells(); ++i) sum_m3 += double(ground.values()[i]) - double(surface.design.values()[i]);
+    for (std::size_t i = 0; i < frame.cells(); ++i)
+      sum_m3 += double(ground.values()[i]) - double(surface.design.values()[i]);
     const Earthwork work = earthwork(surface);
     CHECK(work.cut_m3 > 0);
     CHECK(work.fill_m3 > 0);

@@ -19,7 +19,8 @@ TEST_CASE("A plane is shaded by the cosine of its normal and the sun, rim includ
   for (std::size_t i = 0; i < 3; ++i) {
     const auto shade = hillshade(ground_of(field, [&](SitePoint at) { return 100 + toward[i] * at.x; }), east_sun);
     CHECK(shade.frame() == field);
-    for (int column = 1; column + 1 < field.columns; ++column) CHECK(shade.at({column, 7}) == Approx(light[i]).margin(1e-5));
+    for (int column = 1; column + 1 < field.columns; ++column)
+      CHECK(shade.at({column, 7}) == Approx(light[i]).margin(1e-5));
     CHECK(shade.at({0, 0}) == Approx(light[i]).margin(1e-5));
   }
 }

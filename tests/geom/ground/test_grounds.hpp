@@ -12,7 +12,8 @@ template <class LevelOf>
 LevelGrid ground_of(const GridFrame& frame, LevelOf level_of) {
   std::vector<float> levels;
   levels.reserve(frame.cells());
-  for (std::size_t i = 0; i < frame.cells(); ++i) levels.push_back(static_cast<float>(level_of(frame.centre(frame.cell_at_offset(i)))));
+  for (std::size_t i = 0; i < frame.cells(); ++i)
+    levels.push_back(static_cast<float>(level_of(frame.centre(frame.cell_at_offset(i)))));
   return {frame, std::move(levels)};
 }
 
@@ -32,7 +33,8 @@ inline LevelGrid rolling_ground(const GridFrame& frame, unsigned seed) {
   std::mt19937 random{seed};
   std::uniform_real_distribution<double> phase{0, 6.28}, wave_m{60, 200};
   const double a = phase(random), b = phase(random), u = wave_m(random), v = wave_m(random);
-  return ground_of(frame, [=](SitePoint at) { return 100 + 2 * std::sin(a + at.x / u * 6.28) + 2 * std::sin(b + at.y / v * 6.28); });
+  return ground_of(
+      frame, [=](SitePoint at) { return 100 + 2 * std::sin(a + at.x / u * 6.28) + 2 * std::sin(b + at.y / v * 6.28); });
 }
 
 template <class Thing>

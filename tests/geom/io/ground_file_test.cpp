@@ -14,7 +14,8 @@ using tests::RasterFile;
 namespace {
 
 std::filesystem::path temporary_tif() {
-  return std::filesystem::temp_directory_path() / ("yardwright-ground-" + std::to_string(std::random_device{}()) + ".tif");
+  return std::filesystem::temp_directory_path() /
+         ("yardwright-ground-" + std::to_string(std::random_device{}()) + ".tif");
 }
 
 /// What loading a raster says, as one sentence.

@@ -15,7 +15,8 @@ namespace {
 constexpr double same_plane_m = 0.002;  // bilinear keeps a plane; this is for floats and the approximate transform
 
 struct Folder {
-  std::filesystem::path path = std::filesystem::temp_directory_path() / ("ground-import-" + std::to_string(std::random_device{}()));
+  std::filesystem::path path =
+      std::filesystem::temp_directory_path() / ("ground-import-" + std::to_string(std::random_device{}()));
   Folder() { std::filesystem::create_directories(path); }
   ~Folder() { std::filesystem::remove_all(path); }
 };
@@ -32,7 +33,8 @@ struct TestRaster {
 template <class LevelOf>
 void write(const std::filesystem::path& path, const TestRaster& raster, LevelOf level_of) {
   GDALAllRegister();
-  auto* file = GetGDALDriverManager()->GetDriverByName("GTiff")->Create(path.c_str(), raster.columns, raster.rows, 1, GDT_Float32, nullptr);
+  auto* file = GetGDALDriverManager()->GetDriverByName("GTiff")->Create(path.c_str(), raster.columns, raster.rows, 1,
+                                                                        GDT_Float32, nullptr);
   REQUIRE(file != nullptr);
   std::array<double, 6> pixels{raster.west, raster.cell, 0, raster.north, 0, -raster.cell};
   file->SetGeoTransform(pixels.data());
@@ -43,8 +45,11 @@ void write(const std::filesystem::path& path, const TestRaster& raster, LevelOf 
   band->SetUnitType(raster.vertical);
   std::vector<float> row(static_cast<std::size_t>(raster.columns));
   for (int r = 0; r < raster.rows; ++r) {
-    for (int c = 0; c < raster.columns; ++c) row[static_cast<std::size_t>(c)] = static_cast<float>(level_of(raster.west + (c + 0.5) * raster.cell, raster.north - (r + 0.5) * raster.cell));
-    REQUIRE(band->RasterIO(GF_Write, 0, r, raster.columns, 1, row.data(), raster.columns, 1, GDT_Float32, 0, 0, nullptr) == CE_None);
+    for (int c = 0; c < raster.columns; ++c)
+      row[static_cast<std::size_t>(c)] =
+          static_cast<float>(level_of(raster.west + (c + 0.5) * raster.cell, raster.north - (r + 0.5) * raster.cell));
+    REQUIRE(band->RasterIO(GF_Write, 0, r, raster.columns, 1, row.data(), raster.columns, 1, GDT_Float32, 0, 0,
+                           nullptr) == CE_None);
   }
   GDALClose(file);
 }
@@ -63,13 +68,15 @@ void check_levels(const ImportedGround& read, LevelOf level_of, double within_m)
   double worst_m = 0;
   for (std::size_t i = 0; i < frame.cells(); ++i) {
     const SitePoint at = frame.centre(frame.cell_at_offset(i));
-    worst_m = std::max(worst_m, std::abs(read.ground.levels.values()[i] - level_of(read.tie.easting_m + at.x, read.tie.northing_m + at.y)));
+    worst_m = std::max(worst_m, std::abs(read.ground.levels.values()[i] -
+                                         level_of(read.tie.easting_m + at.x, read.tie.northing_m + at.y)));
   }
   CHECK(worst_m < within_m);
 }
 
 bool any_note_says(const ImportedGround& read, std::string_view words) {
-  return std::ranges::any_of(read.notes, [&](const std::string& note) { return note.find(words) != std::string::npos; });
+  return std::ranges::any_of(read.notes,
+                             [&](const std::string& note) { return note.find(words) != std::string::npos; });
 }
 
 double metric_plane(double x, double y) { return 300 + 0.02 * (x - 429000) + 0.01 * (y - 5150000); }
@@ -107,7 +114,9 @@ TEST_CASE("A plane in UTM metres comes back as the same plane, cell on cell") {
 
 TEST_CASE("A geographic raster is brought into its UTM zone as the same ground") {
   const Folder folder;
-  const auto in_degrees = [](double longitude, double latitude) { return 300 + 2000 * (longitude + 93.92) + 1000 * (latitude - 46.5); };
+  const auto in_degrees = [](double longitude, double latitude) {
+    return 300 + 2000 * (longitude + 93.92) + 1000 * (latitude - 46.5);
+  };
   write(folder.path / "degrees.tif", {4326, -93.925, 46.505, 0.00002, 400, 300}, in_degrees);
   const ImportedGround read = imported(folder.path / "degrees.tif", {}, {.cell_m = 2});
   CHECK(read.tie.epsg == 32615);
@@ -160,7 +169,9 @@ TEST_CASE("The ground covers the lot and its margin, centred on the lot of a sit
 
 TEST_CASE("Holes are refused with their number and place, and filled when asked") {
   const Folder folder;
-  const auto with_hole = [](double x, double y) { return x > 429100 && x < 429110 && y > 5150200 && y < 5150206 ? -9999.0 : metric_plane(x, y); };
+  const auto with_hole = [](double x, double y) {
+    return x > 429100 && x < 429110 && y > 5150200 && y < 5150206 ? -9999.0 : metric_plane(x, y);
+  };
   write(folder.path / "hole.tif", {}, with_hole);
   const auto refused_one = import_ground(folder.path / "hole.tif", {});
   REQUIRE_FALSE(refused_one.has_value());
@@ -176,7 +187,8 @@ TEST_CASE("Holes are refused with their number and place, and filled when asked"
 
 TEST_CASE("An ESRI ASCII grid without coordinate system asks for it") {
   const Folder folder;
-  std::ofstream{folder.path / "ground.asc"} << "ncols 3\nnrows 2\nxllcorner 429000\nyllcorner 5150000\ncellsize 10\n1 2 3\n4 5 6\n";
+  std::ofstream{folder.path / "ground.asc"}
+      << "ncols 3\nnrows 2\nxllcorner 429000\nyllcorner 5150000\ncellsize 10\n1 2 3\n4 5 6\n";
   const auto mute = import_ground(folder.path / "ground.asc", {}, {.cell_m = 10});
   REQUIRE_FALSE(mute.has_value());
   CHECK(mute.error().front().mend.find("--epsg") != std::string::npos);
@@ -200,7 +212,8 @@ TEST_CASE("Spot levels of a plane come back as the plane") {
   CHECK(read.ground.levels.frame() == GridFrame{{0, 0}, 1, 60, 60});
   check_levels(read, plane, same_plane_m);
   const ImportedGround feet = imported(folder.path / "spots.csv", {}, {.plan_unit = MapUnit::foot});
-  check_levels(feet, [&](double x, double y) { return 0.3048 * plane(x / 0.3048, y / 0.3048); }, same_plane_m);
+  check_levels(
+      feet, [&](double x, double y) { return 0.3048 * plane(x / 0.3048, y / 0.3048); }, same_plane_m);
 }
 
 TEST_CASE("Spot levels that span nothing or contradict each other are refused") {

@@ -79,7 +79,8 @@ TEST_CASE("What is no picture is refused in a sentence that says what to do") {
   std::ofstream{folder.path / "words.png"} << "not a picture";
   std::ofstream{folder.path / "empty.jpg"};
   write(RasterFile{}, folder.path / "levels.tif");
-  CHECK(why_refused(folder.path / "words.png") == "words.png: is no picture that can be read; give a PNG, a JPEG or a GeoTIFF");
+  CHECK(why_refused(folder.path / "words.png") ==
+        "words.png: is no picture that can be read; give a PNG, a JPEG or a GeoTIFF");
   CHECK(why_refused(folder.path / "empty.jpg").find("no picture") != std::string::npos);
   CHECK(why_refused(folder.path / "gone.png").find("no file") != std::string::npos);
   CHECK(why_refused(folder.path).find("no file") != std::string::npos);

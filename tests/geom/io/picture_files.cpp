@@ -14,15 +14,17 @@ void write(const PictureBytes& picture, const char* driver, const std::filesyste
   const std::size_t count = static_cast<std::size_t>(picture.wide) * static_cast<std::size_t>(picture.high);
   std::vector<std::uint8_t> bytes = picture.bytes;
   for (int band = 1; band <= picture.bands; ++band) {
-    const CPLErr wrote = made->GetRasterBand(band)->RasterIO(GF_Write, 0, 0, picture.wide, picture.high, bytes.data() + count * (static_cast<std::size_t>(band) - 1),
-                                                             picture.wide, picture.high, GDT_Byte, 0, 0, nullptr);
+    const CPLErr wrote = made->GetRasterBand(band)->RasterIO(
+        GF_Write, 0, 0, picture.wide, picture.high, bytes.data() + count * (static_cast<std::size_t>(band) - 1),
+        picture.wide, picture.high, GDT_Byte, 0, 0, nullptr);
     if (wrote != CE_None) return;
   }
   auto transform = picture.transform;
   if (transform) made->SetGeoTransform(transform->data());
   OGRSpatialReference system;
   if (picture.epsg != 0 && system.importFromEPSG(picture.epsg) == OGRERR_NONE) made->SetSpatialRef(&system);
-  const GDALDatasetUniquePtr copied{GetGDALDriverManager()->GetDriverByName(driver)->CreateCopy(path.c_str(), made.get(), FALSE, nullptr, nullptr, nullptr)};
+  const GDALDatasetUniquePtr copied{GetGDALDriverManager()->GetDriverByName(driver)->CreateCopy(
+      path.c_str(), made.get(), FALSE, nullptr, nullptr, nullptr)};
 }
 
 PictureBytes plain_picture(int wide, int high, std::uint8_t red, std::uint8_t green, std::uint8_t blue) {
@@ -32,7 +34,8 @@ PictureBytes plain_picture(int wide, int high, std::uint8_t red, std::uint8_t gr
   return picture;
 }
 
-PictureFolder::PictureFolder() : path{std::filesystem::temp_directory_path() / ("pictures-" + std::to_string(std::random_device{}()))} {
+PictureFolder::PictureFolder()
+    : path{std::filesystem::temp_directory_path() / ("pictures-" + std::to_string(std::random_device{}()))} {
   std::filesystem::create_directories(path);
 }
 PictureFolder::~PictureFolder() {

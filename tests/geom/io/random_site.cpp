@@ -15,11 +15,13 @@ class RandomFields {
 
   void operator()(const Field& field, double& value) { value = typed(field.least, field.most, 1e4); }
   void operator()(const Field& field, int& value) {
-    value = static_cast<int>(whole(static_cast<int>(std::max(field.least, -50.0)), static_cast<int>(std::min(field.most, 50.0))));
+    value = static_cast<int>(
+        whole(static_cast<int>(std::max(field.least, -50.0)), static_cast<int>(std::min(field.most, 50.0))));
   }
   void operator()(const Field&, bool& value) { value = whole(0, 1) == 1; }
   void operator()(const Field& field, std::string& value) {
-    static const std::vector<std::string> words{"", "plain", "with \"quotes\" and \\", "söja, ünïcode 麦", "line\nbreak\ttab"};
+    static const std::vector<std::string> words{"", "plain", "with \"quotes\" and \\", "söja, ünïcode 麦",
+                                                "line\nbreak\ttab"};
     value = field.key == "file" ? "picture.png" : words[static_cast<std::size_t>(whole(0, 4))];
   }
   void operator()(const Field& field, Angle& value) { value = Angle::degrees(typed(field.least, field.most, 90)); }
@@ -35,7 +37,7 @@ class RandomFields {
     for (SitePoint& point : path) (*this)(field, point);
   }
   template <class Enum>
-    requires std::is_enum_v<Enum>
+  requires std::is_enum_v<Enum>
   void operator()(const Field&, Enum& value) {
     value = static_cast<Enum>(whole(0, static_cast<int>(names_of(Enum{}).size()) - 1));
   }
@@ -63,7 +65,8 @@ class RandomFields {
 
 std::vector<Item> random_items(RandomFields& fields, std::mt19937& random, int phases) {
   std::vector<Item> items;
-  for (const Thing& thing : every_kind()) items.push_back({{static_cast<int>(items.size()) + 1}, "", 0, std::nullopt, thing});
+  for (const Thing& thing : every_kind())
+    items.push_back({{static_cast<int>(items.size()) + 1}, "", 0, std::nullopt, thing});
   std::ranges::shuffle(items, random);
   for (Item& item : items) {
     fields(Field{}, item.name);

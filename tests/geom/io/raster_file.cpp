@@ -16,7 +16,9 @@ void write(const RasterFile& raster, const std::filesystem::path& path) {
   auto levels = raster.levels;
   for (int band = 1; band <= raster.bands; ++band) {
     if (raster.nodata) file->GetRasterBand(band)->SetNoDataValue(*raster.nodata);
-    if (file->GetRasterBand(band)->RasterIO(GF_Write, 0, 0, 3, 2, levels.data(), 3, 2, GDT_Float32, 0, 0, nullptr) != CE_None) return;
+    if (file->GetRasterBand(band)->RasterIO(GF_Write, 0, 0, 3, 2, levels.data(), 3, 2, GDT_Float32, 0, 0, nullptr) !=
+        CE_None)
+      return;
   }
 }
 

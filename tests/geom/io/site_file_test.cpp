@@ -16,7 +16,8 @@ struct Folder {
   std::filesystem::path path;
   Folder() {
     static int count = 0;
-    path = std::filesystem::temp_directory_path() / ("yardwright-io-" + std::to_string(std::random_device{}()) + std::to_string(++count));
+    path = std::filesystem::temp_directory_path() /
+           ("yardwright-io-" + std::to_string(std::random_device{}()) + std::to_string(++count));
     std::filesystem::create_directories(path);
   }
   ~Folder() { std::filesystem::remove_all(path); }
@@ -24,7 +25,8 @@ struct Folder {
 
 std::vector<std::string> names_in(const Folder& folder) {
   std::vector<std::string> names;
-  for (const auto& entry : std::filesystem::directory_iterator(folder.path)) names.push_back(entry.path().filename().string());
+  for (const auto& entry : std::filesystem::directory_iterator(folder.path))
+    names.push_back(entry.path().filename().string());
   std::ranges::sort(names);
   return names;
 }
@@ -64,8 +66,10 @@ TEST_CASE("Numbers stand in the file as they were typed, in the file's units", "
   bin.eave_height_m = 8.53;
   site.items.push_back({{4}, "North 1", 0, std::nullopt, bin});
   const std::string text = write_site(site);
-  CHECK(text.find(R"({"id": 4, "kind": "bin", "name": "North 1", "phase": 0, "at": [100, 50.5], "diameter": 36, "eave": "8.53 m", "roof": 30,)") !=
-        std::string::npos);
+  CHECK(
+      text.find(
+          R"({"id": 4, "kind": "bin", "name": "North 1", "phase": 0, "at": [100, 50.5], "diameter": 36, "eave": "8.53 m", "roof": 30,)") !=
+      std::string::npos);
   site.units = UnitSystem::metric;
   CHECK(write_site(site).find(R"("eave": 8.53,)") != std::string::npos);
 }
@@ -75,7 +79,8 @@ TEST_CASE("Each item has a line of its own", "[io]") {
   const Site site = tests::random_site(random, UnitSystem::us);
   const std::string text = write_site(site);
   std::size_t lines = 0;
-  for (std::size_t at = text.find("\n  {\"id\": "); at != std::string::npos; at = text.find("\n  {\"id\": ", at + 1)) ++lines;
+  for (std::size_t at = text.find("\n  {\"id\": "); at != std::string::npos; at = text.find("\n  {\"id\": ", at + 1))
+    ++lines;
   CHECK(lines == site.items.size());
 }
 

@@ -15,8 +15,9 @@ std::vector<Spot> spots_of(std::string_view text) {
 }  // namespace
 
 TEST_CASE("Spot levels are read with every usual separator, names and remarks") {
-  for (const char* text : {"1.5,2,100.25\n", "x;y;z\n1,5;2;100,25\n", "# by hand\n\n1.5\t2\t100.25", "  1.5   2 100.25  \r\n",
-                           "point,northing,easting,elev\n7,2,1.5,100.25\n", "\xEF\xBB\xBFX,Y,Z (m)\n1.5,2,100.25"}) {
+  for (const char* text :
+       {"1.5,2,100.25\n", "x;y;z\n1,5;2;100,25\n", "# by hand\n\n1.5\t2\t100.25", "  1.5   2 100.25  \r\n",
+        "point,northing,easting,elev\n7,2,1.5,100.25\n", "\xEF\xBB\xBFX,Y,Z (m)\n1.5,2,100.25"}) {
     INFO(text);
     const auto spots = spots_of(text);
     REQUIRE(spots.size() == 1);

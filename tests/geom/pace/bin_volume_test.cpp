@@ -34,7 +34,8 @@ Integrated integrated(const BinRoom& room, const Grain& g, bool with_heap = true
     const double r = radius_m * (i + 0.5) / rings;
     const double floor_m = -hopper * (radius_m - r);
     const double top_m = std::max(floor_m, peak_m - filling * r);
-    const double crater_m = tan(g.emptying) * std::max(0.0, r - room.sump_radius_m) - hopper * radius_m + hopper * std::min(r, room.sump_radius_m);
+    const double crater_m = tan(g.emptying) * std::max(0.0, r - room.sump_radius_m) - hopper * radius_m +
+                            hopper * std::min(r, room.sump_radius_m);
     const double stays_to_m = std::min(top_m, std::max(floor_m, crater_m));
     const double area_m2 = 2 * std::numbers::pi * r * radius_m / rings;
     sum.total_m3 += area_m2 * (top_m - floor_m);
@@ -95,8 +96,10 @@ TEST_CASE("A heap given by its height is that of the angle") {
   CHECK(corn.as_degrees() == Approx(21.801).margin(0.001));
   CHECK(soybeans.as_degrees() == Approx(26.565).margin(0.001));
   // The State's own 0.80385 bu/ft3 is 0.036 % over the exact bushel.
-  CHECK(heaped(flat_bin(36, 24), grain(corn.as_degrees(), 27)).heap.as_bushels() * 0.80385 / 0.803564 == Approx(1963.7).margin(0.5));
-  CHECK(heaped(flat_bin(36, 24), grain(soybeans.as_degrees(), 27)).heap.as_bushels() * 0.80385 / 0.803564 == Approx(2454.7).margin(0.5));
+  CHECK(heaped(flat_bin(36, 24), grain(corn.as_degrees(), 27)).heap.as_bushels() * 0.80385 / 0.803564 ==
+        Approx(1963.7).margin(0.5));
+  CHECK(heaped(flat_bin(36, 24), grain(soybeans.as_degrees(), 27)).heap.as_bushels() * 0.80385 / 0.803564 ==
+        Approx(2454.7).margin(0.5));
 }
 
 // Case 16: arithmetic on 44 in wall rings (from memory).
@@ -116,15 +119,16 @@ TEST_CASE("The centre sump leaves a ring in a deep bin and a crater in a shallow
     double diameter_ft, depth_ft, filling, emptying, total, flows, stays;
   };
   // Cases 20 to 29: exact geometry (computed); a filling angle of 0 stands for a level surface.
-  constexpr Case ring[] = {{36, 24, 0, 27, 19630, 14629, 5001},        {36, 24, 23, 27, 21713, 16712, 5001},
-                           {36, 24, 25, 29, 21919, 16478, 5441},       {48, 24, 23, 27, 39836, 27982, 11854},
-                           {60, 40.3333, 23, 27, 101282, 78129, 23153}, {90, 51.3333, 23, 27, 294968, 216826, 78142},
+  constexpr Case ring[] = {{36, 24, 0, 27, 19630, 14629, 5001},           {36, 24, 23, 27, 21713, 16712, 5001},
+                           {36, 24, 25, 29, 21919, 16478, 5441},          {48, 24, 23, 27, 39836, 27982, 11854},
+                           {60, 40.3333, 23, 27, 101282, 78129, 23153},   {90, 51.3333, 23, 27, 294968, 216826, 78142},
                            {105, 58.6667, 23, 27, 459894, 335808, 124086}};
-  constexpr Case crater[] = {{90, 15, 23, 27, 109230, 38253, 70976}, {90, 15, 0, 27, 76681, 10939, 65741},
-                             {60, 8, 0, 27, 18176, 1660, 16517}};
+  constexpr Case crater[] = {
+      {90, 15, 23, 27, 109230, 38253, 70976}, {90, 15, 0, 27, 76681, 10939, 65741}, {60, 8, 0, 27, 18176, 1660, 16517}};
   const auto check = [](const Case& c, Remainder remainder) {
     const BinRoom room = flat_bin(c.diameter_ft, c.depth_ft);
-    const BinVolume volume = c.filling > 0 ? heaped(room, grain(c.filling, c.emptying)) : struck(room, grain(23, c.emptying));
+    const BinVolume volume =
+        c.filling > 0 ? heaped(room, grain(c.filling, c.emptying)) : struck(room, grain(23, c.emptying));
     INFO(c.diameter_ft << " ft, " << c.depth_ft << " ft deep");
     CHECK(volume.total.as_bushels() == Approx(c.total).margin(1));
     CHECK(volume.flows.as_bushels() == Approx(c.flows).margin(1));
@@ -162,7 +166,9 @@ TEST_CASE("A core to a W takes a quarter of the heap where both angles are the s
 
 TEST_CASE("The closed forms agree with rings of grain added up, for any bin") {
   std::mt19937 random{20261125};
-  const auto between = [&](double low, double high) { return std::uniform_real_distribution<double>{low, high}(random); };
+  const auto between = [&](double low, double high) {
+    return std::uniform_real_distribution<double>{low, high}(random);
+  };
   for (int i = 0; i < 60; ++i) {
     const bool hopper = i % 3 == 0;
     const BinRoom room{between(2, 16), between(0, 20), Angle::degrees(between(5, 35)),
@@ -170,7 +176,8 @@ TEST_CASE("The closed forms agree with rings of grain added up, for any bin") {
     const Grain g = grain(between(15, 34), between(15, 40));
     const BinVolume volume = heaped(room, g);
     const Integrated sum = integrated(room, g);
-    INFO("seed 20261125, bin " << i << ": R " << room.radius_m << " H " << room.wall_depth_m << " hopper " << room.hopper.as_degrees());
+    INFO("seed 20261125, bin " << i << ": R " << room.radius_m << " H " << room.wall_depth_m << " hopper "
+                               << room.hopper.as_degrees());
     REQUIRE(volume.total.as_cubic_metres() == Approx(sum.total_m3).epsilon(1e-4).margin(1e-3));
     REQUIRE(volume.stays.as_cubic_metres() == Approx(sum.stays_m3).epsilon(1e-4).margin(1e-3));
     REQUIRE((volume.flows + volume.stays).as_cubic_metres() == Approx(volume.total.as_cubic_metres()));
@@ -193,7 +200,8 @@ TEST_CASE("A raised floor takes its height off every bushel") {
   Bin raised, flat;
   raised.floor_height_m = 1.5 * ft;
   flat.floor = BinFloor::flat_channels;
-  const double less = (heaped(room_of(flat), grain(23, 27)).total - heaped(room_of(raised), grain(23, 27)).total).as_bushels();
+  const double less =
+      (heaped(room_of(flat), grain(23, 27)).total - heaped(room_of(raised), grain(23, 27)).total).as_bushels();
   CHECK(less == Approx(1.5 * 817.9).margin(0.2));  // 817.9 bu a foot of a 36 ft bin: computed
 }
 

@@ -31,7 +31,8 @@ TEST_CASE("A leg's discharge height for a spout is the inlet plus the fall over 
   // Worked case, bin A: D 36 ft, eave 24, run 30, 1 ft foundation, 30 degree roof, no cap: 65.392 ft at 45 degrees
   // and 57.999 ft at 37. Exact geometry, computed.
   const Site site = one_bin_yard(60, 30);
-  CHECK(asked(with_spout_state(site, GrainState::wet)).spouts.front().discharge_needed_m / ft == Approx(65.392).margin(0.001));
+  CHECK(asked(with_spout_state(site, GrainState::wet)).spouts.front().discharge_needed_m / ft ==
+        Approx(65.392).margin(0.001));
   CHECK(asked(site).spouts.front().discharge_needed_m / ft == Approx(57.999).margin(0.001));
 }
 
@@ -84,7 +85,8 @@ TEST_CASE("More spouts than outlets fail, and the mend gives the distributor eno
   site.items.push_back({{4}, "", 0, std::nullopt, Spout{.from = leg_id, .to = bin_id}});
   const Finding crowded = finding_with(asked(site).findings, "reach.outlets");
   REQUIRE(crowded.verdict == Verdict::fail);
-  CHECK(finding_with(asked(apply(site, crowded.mends.front().edits)).findings, "reach.outlets").verdict == Verdict::pass);
+  CHECK(finding_with(asked(apply(site, crowded.mends.front().edits)).findings, "reach.outlets").verdict ==
+        Verdict::pass);
 }
 
 TEST_CASE("A spout that would cross another bin's roof is found, and raising the leg clears it") {
@@ -94,7 +96,8 @@ TEST_CASE("A spout that would cross another bin's roof is found, and raising the
   const Finding crossing = finding_with(asked(site).findings, "reach.clear-of-roofs");
   REQUIRE(crossing.verdict == Verdict::fail);
   REQUIRE(crossing.mends.size() == 1);
-  const Finding mended = finding_with(asked(apply(site, crossing.mends.front().edits)).findings, "reach.clear-of-roofs");
+  const Finding mended =
+      finding_with(asked(apply(site, crossing.mends.front().edits)).findings, "reach.clear-of-roofs");
   CHECK(mended.verdict == Verdict::pass);
   CHECK(mended.margin < 0.001);
 }
@@ -108,13 +111,15 @@ TEST_CASE("Clear distance to a bin equals brute force along the spout on random 
   for (int i = 0; i < 200; ++i) {
     const Bin bin{.at = {place(random), place(random)}, .diameter_m = size(random), .eave_height_m = size(random)};
     const Item item{{9}, "", 0, std::nullopt, bin};
-    const reach::SpoutLine line{{place(random), place(random)}, {place(random), place(random)}, level(random), level(random)};
+    const reach::SpoutLine line{
+        {place(random), place(random)}, {place(random), place(random)}, level(random), level(random)};
     const auto solid = reach::solid_of(item, flat);
     double brute_m = 1e9;
     for (int step = 0; step <= 4000; ++step) {
       const double part = step / 4000.0;
       const SitePoint at = between(line.from, line.to, part);
-      const reach::SpoutLine spot{at, at, line.from_level_m - part * line.drop_m(), line.from_level_m - part * line.drop_m()};
+      const reach::SpoutLine spot{at, at, line.from_level_m - part * line.drop_m(),
+                                  line.from_level_m - part * line.drop_m()};
       brute_m = std::min(brute_m, reach::clear_distance(spot, *solid).distance_m);
     }
     CHECK(reach::clear_distance(line, *solid).distance_m == Approx(brute_m).margin(0.02));

@@ -36,13 +36,16 @@ TEST_CASE("A course is the curve that with_fillets draws in chords", "[course]")
   std::mt19937 random{seed};
   std::uniform_real_distribution<double> place_m{-60, 60}, radius_m{0.5, 30};
   for (int i = 0; i < 100; ++i) {
-    const SitePath path{{place_m(random), place_m(random)}, {place_m(random), place_m(random)},
-                        {place_m(random), place_m(random)}, {place_m(random), place_m(random)}};
+    const SitePath path{{place_m(random), place_m(random)},
+                        {place_m(random), place_m(random)},
+                        {place_m(random), place_m(random)},
+                        {place_m(random), place_m(random)}};
     const double radius = radius_m(random);
     const Course course = course_of(path, radius);
     const SitePath drawn = with_fillets(path, radius, 0.01);
     REQUIRE(length(course) == Approx(length(drawn)).epsilon(1e-5));
-    for (int k = 0; k <= 10; ++k) REQUIRE(nearest_on_path(drawn, point_on(course, length(course) * k / 10).at).distance_m < 1e-3);
+    for (int k = 0; k <= 10; ++k)
+      REQUIRE(nearest_on_path(drawn, point_on(course, length(course) * k / 10).at).distance_m < 1e-3);
   }
 }
 

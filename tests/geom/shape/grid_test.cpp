@@ -29,7 +29,9 @@ TEST_CASE("Outside the cell centres the nearest level holds") {
   CHECK(level_at(grid, {1000, 1000}) == grid.at({3, 3}));
 }
 
-TEST_CASE("A grid of one cell has one level") { CHECK(level_at(tilted(1, 1, 5), {7, 7}) == tilted(1, 1, 5).at({0, 0})); }
+TEST_CASE("A grid of one cell has one level") {
+  CHECK(level_at(tilted(1, 1, 5), {7, 7}) == tilted(1, 1, 5).at({0, 0}));
+}
 
 TEST_CASE("A cell's centre is in that cell, and copies share their data") {
   const LevelGrid grid = tilted(7, 5, 3);

@@ -27,7 +27,8 @@ TEST_CASE("The exact distance of a disc to a polygon is that of a many-cornered 
   std::uniform_real_distribution<double> place{-30, 30}, size{1, 8}, turn{0, 360};
   for (int i = 0; i < 300; ++i) {
     const Disc round{{place(random), place(random)}, size(random)};
-    const Outline box = rectangle({{place(random), place(random)}, Bearing::degrees(turn(random))}, size(random), size(random));
+    const Outline box =
+        rectangle({{place(random), place(random)}, Bearing::degrees(turn(random))}, size(random), size(random));
     const double exact_m = nearest_pair(Outline{round}, box).distance_m;
     const double many_m = nearest_pair(Outline{disc(round.centre, round.radius_m, 720)}, box).distance_m;
     CHECK(exact_m == Approx(many_m).margin(1e-3));

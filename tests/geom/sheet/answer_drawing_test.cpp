@@ -28,7 +28,8 @@ TEST_CASE("Water is drawn where it stands: inside the rings of its pond") {
   const Answers answers = check(scenes::old_yard(), shipped_catalogs());
   REQUIRE_FALSE(answers.drain->ponds.empty());
   double highest_spill_m = -1e9;
-  for (const drain::Pond& pond : answers.drain->ponds) highest_spill_m = std::max(highest_spill_m, pond.hollow.spill_level_m);
+  for (const drain::Pond& pond : answers.drain->ponds)
+    highest_spill_m = std::max(highest_spill_m, pond.hollow.spill_level_m);
   for (const Mark& mark : drain_drawing(*answers.drain).marks) {
     const AreaMark* area = std::get_if<AreaMark>(&mark);
     if (area == nullptr) continue;

@@ -59,4 +59,6 @@ TEST_CASE("Drain's plan draws the ground as it lies and as it will lie, and name
   CHECK(says(parts, "gets the rain of"));
 }
 
-TEST_CASE("A question that is not asked yet draws nothing") { CHECK(answer_parts(Question::grow, {}, {}, {}).shapes.empty()); }
+TEST_CASE("A question that is not asked yet draws nothing") {
+  CHECK(answer_parts(Question::grow, {}, {}, {}).shapes.empty());
+}

@@ -26,7 +26,8 @@ Label label_of_bin(SitePoint at, double radius_m, ItemId id = {1}) {
 int overlaps(const std::vector<PlacedLabel>& placed) {
   int count = 0;
   for (std::size_t i = 0; i < placed.size(); ++i) {
-    for (std::size_t j = i + 1; j < placed.size(); ++j) count += placed[i].spot && placed[j].spot && meet(placed[i].box, placed[j].box);
+    for (std::size_t j = i + 1; j < placed.size(); ++j)
+      count += placed[i].spot && placed[j].spot && meet(placed[i].box, placed[j].box);
   }
   return count;
 }
@@ -80,7 +81,8 @@ TEST_CASE("Names of bins that crowd stand apart, with leaders where they must") 
 TEST_CASE("The same labels give the same places") {
   std::vector<Label> labels;
   for (int i = 1; i <= 12; ++i) labels.push_back(label_of_bin({i * 4.0, 0}, 3, {i}));
-  const auto first = place_labels(labels, {}, {metres_per_mm, {}}), second = place_labels(labels, {}, {metres_per_mm, {}});
+  const auto first = place_labels(labels, {}, {metres_per_mm, {}}),
+             second = place_labels(labels, {}, {metres_per_mm, {}});
   for (std::size_t i = 0; i < labels.size(); ++i) CHECK(first[i].spot == second[i].spot);
 }
 

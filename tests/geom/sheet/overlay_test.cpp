@@ -42,6 +42,7 @@ TEST_CASE("What passes and what has no place stays off the plan") {
 TEST_CASE("Findings at one place share one sign, with the numbers of all") {
   OverlayStyle style;
   style.words = OverlayWords::numbers;
-  const Findings findings{finding_at({0, 0}, Verdict::caution), finding_at({0.1, 0}, Verdict::fail), finding_at({90, 0}, Verdict::fail)};
+  const Findings findings{finding_at({0, 0}, Verdict::caution), finding_at({0.1, 0}, Verdict::fail),
+                          finding_at({90, 0}, Verdict::fail)};
   CHECK(words_of(finding_overlay(findings, style)) == std::vector<std::string>{"2, 1", "3"});
 }

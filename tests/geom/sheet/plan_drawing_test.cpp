@@ -73,7 +73,8 @@ TEST_CASE("What a later phase builds is drawn paler") {
     style.built_phase = built;
     int alpha = 0;
     for (const Mark& mark : plan_drawing(site, {}, style).marks) {
-      if (const CircleMark* circle = std::get_if<CircleMark>(&mark)) alpha = std::max<int>(alpha, circle->stroke.colour.alpha);
+      if (const CircleMark* circle = std::get_if<CircleMark>(&mark))
+        alpha = std::max<int>(alpha, circle->stroke.colour.alpha);
     }
     return alpha;
   };

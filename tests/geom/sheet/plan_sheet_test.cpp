@@ -54,7 +54,8 @@ std::string all_words(const std::vector<Page>& pages) {
 SheetBox box_of_words(const TextMark& text, const PlacedDrawing& placed, const TextMeasure& measure) {
   const double wide = measure.width_mm(text.text, text.height_mm, text.bold);
   const double left = text.anchor == Anchor::left ? 0 : text.anchor == Anchor::right ? -wide : -wide / 2;
-  const SheetPoint at = on_paper(placed.placement, placed.drawing.y_up, text.at) + SheetVector{text.offset_mm.x + left, text.offset_mm.y};
+  const SheetPoint at =
+      on_paper(placed.placement, placed.drawing.y_up, text.at) + SheetVector{text.offset_mm.x + left, text.offset_mm.y};
   return {{at.x, at.y - text.height_mm / 2}, {at.x + wide, at.y + text.height_mm / 2}};
 }
 
@@ -136,7 +137,8 @@ TEST_CASE("A finding's words, its mend, the scale and the cautions stand on the 
   SheetOptions options;
   options.scale_ratio = 240;
   const std::string words = all_words(sheets_of(hundred_foot_yard(), options, {failing_finding()}));
-  for (const char* part : {"Spout to North 2", "short by 6.6 ft", "raise Leg 1", "1 in = 20 ft", "Overhead lines", "Confined spaces", "Entrapment"}) {
+  for (const char* part : {"Spout to North 2", "short by 6.6 ft", "raise Leg 1", "1 in = 20 ft", "Overhead lines",
+                           "Confined spaces", "Entrapment"}) {
     INFO(part);
     CHECK(words.find(part) != std::string::npos);
   }
@@ -157,7 +159,8 @@ TEST_CASE("Each question has a plan of its own where it has something to draw; t
     CHECK(all_words({(*pages)[i]}).find(fmt::format("{} of {}\n", i + 1, pages->size())) != std::string::npos);
   }
   names.erase(std::unique(names.begin(), names.end()), names.end());
-  CHECK(names == std::vector<std::string>{"General plan", "Reach", "Turn", "Drain", "Clear", "Pace", "Schedules", "Findings", "Cautions"});
+  CHECK(names == std::vector<std::string>{"General plan", "Reach", "Turn", "Drain", "Clear", "Pace", "Schedules",
+                                          "Findings", "Cautions"});
 }
 
 TEST_CASE("Every failing finding with a place has its number on the general plan and on its question's") {
@@ -172,7 +175,8 @@ TEST_CASE("Every failing finding with a place has its number on the general plan
     const std::regex number{"(^|\n)([0-9]+, )*" + std::to_string(i + 1) + "(, [0-9]+)*\n"};
     int plans = 0;
     for (const Page& page : *pages) {
-      if (page.drawings.size() == 3) plans += std::regex_search(all_words({{"", 0, 0, {}, {page.drawings[1]}}}), number);
+      if (page.drawings.size() == 3)
+        plans += std::regex_search(all_words({{"", 0, 0, {}, {page.drawings[1]}}}), number);
     }
     CHECK(plans == 2);
   }
@@ -194,7 +198,8 @@ TEST_CASE("On no paper does one name of the general plan lie on another") {
         const SheetBox box = box_of_words(*text, plan, measure);
         for (const auto& [other, taken] : said) {
           INFO(text->text << " on " << other << ", paper " << names_of(paper)[static_cast<std::size_t>(paper)]);
-          const bool apart = box.low.x > taken.high.x || taken.low.x > box.high.x || box.low.y > taken.high.y || taken.low.y > box.high.y;
+          const bool apart = box.low.x > taken.high.x || taken.low.x > box.high.x || box.low.y > taken.high.y ||
+                             taken.low.y > box.high.y;
           CHECK(apart);
         }
         said.emplace_back(text->text, box);
@@ -211,7 +216,8 @@ TEST_CASE("Every bin's size stands on the general plan of the smallest paper") {
   const auto pages = plan_sheets(site, check(site, shipped_catalogs()), shipped_catalogs(), options);
   REQUIRE(pages.has_value());
   const std::string words = all_words({{"", 0, 0, {}, {pages->front().drawings[1]}}});
-  for (const char* size : {"North 1\n36 ft · 20.7k bu", "North 2\n36 ft · 20.7k bu", "West\n30 ft · 13.1k bu", "Wet bin\n24 ft", "Next bin\n48 ft"}) {
+  for (const char* size : {"North 1\n36 ft · 20.7k bu", "North 2\n36 ft · 20.7k bu", "West\n30 ft · 13.1k bu",
+                           "Wet bin\n24 ft", "Next bin\n48 ft"}) {
     INFO(size);
     CHECK(words.find(size) != std::string::npos);
   }

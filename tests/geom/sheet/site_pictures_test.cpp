@@ -5,12 +5,12 @@
 #include "geom/io/picture_file.hpp"
 #include "geom/io/picture_import.hpp"
 #include "geom/io/site_file.hpp"
+#include "geom/io/whole_file.hpp"
 #include "geom/sheet/cairo_device.hpp"
 #include "geom/sheet/plan_sheet.hpp"
 #include "geom/site/edit.hpp"
 #include "geom/site/picture_fit.hpp"
 #include "tests/geom/io/picture_files.hpp"
-#include "geom/io/whole_file.hpp"
 
 using namespace yardwright;
 using namespace yardwright::tests;
@@ -38,7 +38,8 @@ Site fitted_site(const PictureFolder& folder, const PointPair& places) {
   Site site;
   site.lot = rectangular_lot(100, 80);
   Picture picture = import_picture(folder.path / "marks.png", folder.path / "home.yard", site)->picture;
-  const PointPair seen{place_in_picture(picture, 100 / 400.0, 200 / 300.0), place_in_picture(picture, 300 / 400.0, 50 / 300.0)};
+  const PointPair seen{place_in_picture(picture, 100 / 400.0, 200 / 300.0),
+                       place_in_picture(picture, 300 / 400.0, 50 / 300.0)};
   picture = *fitted(picture, seen, places);
   picture.strength_ratio = 1;
   return apply(site, PutItem{{next_id(site), "sky", 0, {}, picture}});
@@ -51,8 +52,12 @@ std::uint32_t colour_at(const Pixels& png, const Page& page, const Placement& pl
                 static_cast<int>((placement.origin_y - at.y * placement.per_unit) * per_mm));
 }
 
-bool is_red(std::uint32_t colour) { return (colour & 0xFFU) > 200 && ((colour >> 8U) & 0xFFU) < 60 && ((colour >> 16U) & 0xFFU) < 60; }
-bool is_blue(std::uint32_t colour) { return (colour & 0xFFU) < 60 && ((colour >> 8U) & 0xFFU) < 60 && ((colour >> 16U) & 0xFFU) > 200; }
+bool is_red(std::uint32_t colour) {
+  return (colour & 0xFFU) > 200 && ((colour >> 8U) & 0xFFU) < 60 && ((colour >> 16U) & 0xFFU) < 60;
+}
+bool is_blue(std::uint32_t colour) {
+  return (colour & 0xFFU) < 60 && ((colour >> 8U) & 0xFFU) < 60 && ((colour >> 16U) & 0xFFU) > 200;
+}
 
 }  // namespace
 

@@ -18,11 +18,14 @@ double reach_of(const AreaMark& mark) {
   for (const auto& corners : mark.rings) reach = std::max(reach, reach_of(LineMark{corners, {}, true}));
   return reach;
 }
-double reach_of(const CircleMark& mark) { return std::max(std::abs(mark.centre.x), std::abs(mark.centre.y)) + mark.radius; }
+double reach_of(const CircleMark& mark) {
+  return std::max(std::abs(mark.centre.x), std::abs(mark.centre.y)) + mark.radius;
+}
 
 double reach_of(const SymbolMarks& marks) {
   double reach = 0;
-  for (const auto& mark : marks) reach = std::max(reach, std::visit([](const auto& simple) { return reach_of(simple); }, mark));
+  for (const auto& mark : marks)
+    reach = std::max(reach, std::visit([](const auto& simple) { return reach_of(simple); }, mark));
   return reach;
 }
 

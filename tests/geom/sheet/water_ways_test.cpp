@@ -13,7 +13,8 @@ drain::Flow valley() {
   const GridFrame frame{{0, 0}, 1, 41, 60};
   std::vector<float> levels;
   for (int row = 0; row < frame.rows; ++row) {
-    for (int column = 0; column < frame.columns; ++column) levels.push_back(static_cast<float>(100 + 0.05 * row + 0.2 * std::abs(column - 20)));
+    for (int column = 0; column < frame.columns; ++column)
+      levels.push_back(static_cast<float>(100 + 0.05 * row + 0.2 * std::abs(column - 20)));
   }
   return drain::flow_over(LevelGrid{frame, std::move(levels)});
 }
@@ -36,7 +37,8 @@ TEST_CASE("No piece of a way is drawn twice, and every way begins where enough g
   std::set<std::array<double, 4>> pieces;
   for (const SitePath& way : gathering_ways(flow, 4)) {
     CHECK(begun.emplace(way.front().x, way.front().y).second);
-    for (std::size_t i = 1; i < way.size(); ++i, ++steps) pieces.insert({way[i - 1].x, way[i - 1].y, way[i].x, way[i].y});
+    for (std::size_t i = 1; i < way.size(); ++i, ++steps)
+      pieces.insert({way[i - 1].x, way[i - 1].y, way[i].x, way[i].y});
   }
   CHECK(steps > 100);
   CHECK(pieces.size() == steps);

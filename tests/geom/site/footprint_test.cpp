@@ -33,15 +33,17 @@ TEST_CASE("Every kind has a key of its own and comes back by it") {
 
 TEST_CASE("Every kind's defaults lie within the bounds of its own fields") {
   for (const Thing& thing : every_kind()) {
-    std::visit([](const auto& kind) {
-      visit_fields(kind, [&](const Field& field, const auto& member) {
-        if constexpr (std::same_as<std::remove_cvref_t<decltype(member)>, double>) {
-          INFO(kind.key << "." << field.key);
-          CHECK(member >= field.least);
-          CHECK(member <= field.most);
-        }
-      });
-    }, thing);
+    std::visit(
+        [](const auto& kind) {
+          visit_fields(kind, [&](const Field& field, const auto& member) {
+            if constexpr (std::same_as<std::remove_cvref_t<decltype(member)>, double>) {
+              INFO(kind.key << "." << field.key);
+              CHECK(member >= field.least);
+              CHECK(member <= field.most);
+            }
+          });
+        },
+        thing);
   }
 }
 

@@ -30,11 +30,14 @@ Drive along(const Course& course, const Vehicle& vehicle, double step_m = 0.25) 
   return {std::move(driven), std::move(passage)};
 }
 
-double clear_m(const Drive& one, const Outline& outline) { return least_clearance(one.driven, one.passage, outline).distance_m; }
+double clear_m(const Drive& one, const Outline& outline) {
+  return least_clearance(one.driven, one.passage, outline).distance_m;
+}
 
 Polygon square(SitePoint centre, double half_m) {
-  return {{centre + SiteVector{-half_m, -half_m}, centre + SiteVector{half_m, -half_m}, centre + SiteVector{half_m, half_m},
-           centre + SiteVector{-half_m, half_m}}, {}};
+  return {{centre + SiteVector{-half_m, -half_m}, centre + SiteVector{half_m, -half_m},
+           centre + SiteVector{half_m, half_m}, centre + SiteVector{-half_m, half_m}},
+          {}};
 }
 
 /// The nearest of many points of the box to many points of the ring: written apart from the exact measure.
@@ -45,7 +48,8 @@ double sampled_m(const PlacedBox& box, const std::vector<SitePoint>& ring, int s
     for (int i = 0; i <= samples; ++i) {
       const SitePoint on_ring = between(ring[k], ring[(k + 1) % ring.size()], double(i) / samples);
       const double ahead_m = dot(on_ring - box.centre, box.ahead), left_m = dot(on_ring - box.centre, left);
-      best_m = std::min(best_m, std::hypot(std::max(std::abs(ahead_m) - box.half_length_m, 0.0), std::max(std::abs(left_m) - box.half_width_m, 0.0)));
+      best_m = std::min(best_m, std::hypot(std::max(std::abs(ahead_m) - box.half_length_m, 0.0),
+                                           std::max(std::abs(left_m) - box.half_width_m, 0.0)));
     }
   }
   return best_m;
@@ -83,7 +87,8 @@ TEST_CASE("The tightest place between two stations is found as with many more st
   REQUIRE(semi != nullptr);
   const Course course = course_of({{0, 0}, {50, 0}, {50, 60}}, 16);
   const Drive coarse = along(course, *semi, 1), fine = along(course, *semi, 0.01);
-  for (const Outline& outline : {Outline{Disc{{38, 14}, 2}}, Outline{square({36, 16}, 1.7)}, Outline{Disc{{56, -2}, 1}}}) {
+  for (const Outline& outline :
+       {Outline{Disc{{38, 14}, 2}}, Outline{square({36, 16}, 1.7)}, Outline{Disc{{56, -2}, 1}}}) {
     CHECK(clear_m(coarse, outline) == Approx(clear_m(fine, outline)).margin(0.002));
   }
 }
@@ -96,7 +101,8 @@ TEST_CASE("A box is as far from an outline as the nearest of many sampled points
   int apart = 0;
   for (int i = 0; i < 200; ++i) {
     const double heading = turn(random);
-    const PlacedBox box{{place_m(random), place_m(random)}, {std::cos(heading), std::sin(heading)}, half_m(random), half_m(random)};
+    const PlacedBox box{
+        {place_m(random), place_m(random)}, {std::cos(heading), std::sin(heading)}, half_m(random), half_m(random)};
     const Polygon other = square({place_m(random), place_m(random)}, half_m(random));
     const NearestPair pair = nearest_pair(box, other.outer);
     if (pair.distance_m == 0) continue;  // they meet

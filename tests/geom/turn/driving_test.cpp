@@ -27,7 +27,8 @@ const Vehicle& shipped(std::string_view id) {
 }
 
 Driven driven_through(const Turn& turn, double step_ft) {
-  const Course course = single_turn(lead_in_m, turn.radius_ft * foot_m, Angle::degrees(turn.swept_deg), turn.lead_out_ft * foot_m);
+  const Course course =
+      single_turn(lead_in_m, turn.radius_ft * foot_m, Angle::degrees(turn.swept_deg), turn.lead_out_ft * foot_m);
   return drive(shipped(turn.vehicle), course, step_ft * foot_m);
 }
 
@@ -52,7 +53,7 @@ TEST_CASE("The design vehicles keep their published inside radii in a half turn"
   // Least inside radii in feet. P, SU-30, SU-40, WB-40: Texas design manual 4.3.3 table 4-1 (read); WB-62: a military
   // turning page (read); WB-67, WB-65, WB-50: from memory.
   const std::tuple<std::string_view, double, double> published[] = {
-      {"p", 21.0, 14.4},     {"su-30", 38.0, 28.4}, {"su-40", 47.4, 36.4}, {"wb-40", 36.0, 19.3},
+      {"p", 21.0, 14.4},    {"su-30", 38.0, 28.4}, {"su-40", 47.4, 36.4}, {"wb-40", 36.0, 19.3},
       {"wb-62", 41.0, 7.4}, {"wb-67", 41.0, 1.9},  {"wb-65", 41.0, 4.4},  {"wb-50", 41.0, 17.0}};
   for (const auto& [vehicle, radius_ft, least_ft] : published) {
     INFO(vehicle);
@@ -70,14 +71,16 @@ TEST_CASE("The nearest comes after the front axle is back on the straight", "[tu
 TEST_CASE("The front wheels of a design vehicle stand at its published steering angle on its least circle", "[turn]") {
   // asin(wheelbase / radius), which the front axle's way makes with the unit once it is settled. WB-62 and WB-67: a digest of
   // NCHRP 505 (read); the others from memory.
-  const std::tuple<std::string_view, double, double> published[] = {
-      {"wb-67", 41, 28.4}, {"wb-62", 41, 28.4}, {"p", 21, 31.6}, {"su-30", 38, 31.8}, {"su-40", 47.4, 31.8}, {"wb-40", 36, 20.3}};
+  const std::tuple<std::string_view, double, double> published[] = {{"wb-67", 41, 28.4},   {"wb-62", 41, 28.4},
+                                                                    {"p", 21, 31.6},       {"su-30", 38, 31.8},
+                                                                    {"su-40", 47.4, 31.8}, {"wb-40", 36, 20.3}};
   for (const auto& [vehicle, radius_ft, steering_deg] : published) {
     INFO(vehicle);
     const Course course = single_turn(0, radius_ft * foot_m, Angle::degrees(720), 0);
     const Driven driven = drive(shipped(vehicle), course);
     const SiteVector ahead = driven.pose(driven.stations() - 1, 0).ahead, way = point_on(course, length(course)).ahead;
-    CHECK(Angle::radians(std::atan2(cross(ahead, way), dot(ahead, way))).as_degrees() == Approx(steering_deg).margin(0.05));
+    CHECK(Angle::radians(std::atan2(cross(ahead, way), dot(ahead, way))).as_degrees() ==
+          Approx(steering_deg).margin(0.05));
   }
 }
 
@@ -96,7 +99,8 @@ TEST_CASE("The result does not depend on the step", "[turn]") {
 }
 
 TEST_CASE("The poses at a station are the same at every step", "[turn]") {
-  const Driven coarse = driven_through(u_turn("tractor-two-wagons", 20), 2), fine = driven_through(u_turn("tractor-two-wagons", 20), 0.02);
+  const Driven coarse = driven_through(u_turn("tractor-two-wagons", 20), 2),
+               fine = driven_through(u_turn("tractor-two-wagons", 20), 0.02);
   for (std::size_t unit = 0; unit < coarse.units; ++unit) {
     const SitePoint a = coarse.pose(coarse.stations() - 1, unit).axle, b = fine.pose(fine.stations() - 1, unit).axle;
     CHECK(distance(a, b) < 1e-4);

@@ -17,7 +17,8 @@ constexpr double tolerance = 1e-3;
 
 Vehicle chain(const std::vector<std::pair<double, double>>& wheelbase_and_hitch) {
   Vehicle vehicle;
-  for (const auto& [wheelbase, hitch] : wheelbase_and_hitch) vehicle.units.push_back({"unit", wheelbase, hitch, 1, 1, 2, 3});
+  for (const auto& [wheelbase, hitch] : wheelbase_and_hitch)
+    vehicle.units.push_back({"unit", wheelbase, hitch, 1, 1, 2, 3});
   return vehicle;
 }
 
@@ -43,7 +44,8 @@ TEST_CASE("A link on an arc follows the closed form: radius smaller than the lin
   CHECK(psi.as_degrees() == Approx(69.7019).margin(tolerance));
   CHECK(trailing_radius_m(41, 45.5, psi) == Approx(15.8727).margin(tolerance));
   // It starts by swinging outward: off-tracking is negative at 45 degrees.
-  CHECK(trailing_radius_m(41, 45.5, link_angle_on_arc(41, 45.5, Angle::degrees(45))) == Approx(41.7453).margin(tolerance));
+  CHECK(trailing_radius_m(41, 45.5, link_angle_on_arc(41, 45.5, Angle::degrees(45))) ==
+        Approx(41.7453).margin(tolerance));
 }
 
 TEST_CASE("A link on an arc follows the closed form: radius equal to the link", "[turn]") {

@@ -51,7 +51,8 @@ void every_mend_passes(const Site& site, std::string_view rule) {
     INFO(mend.action << " by " << mend.change);
     const Findings again = asked(apply(site, mend.edits));
     CHECK(std::ranges::any_of(again, [rule](const Finding& after) { return says_kept(after, rule); }));
-    CHECK(std::ranges::none_of(again, [rule](const Finding& after) { return after.rule == rule && after.verdict != Verdict::pass; }));
+    CHECK(std::ranges::none_of(
+        again, [rule](const Finding& after) { return after.rule == rule && after.verdict != Verdict::pass; }));
   }
 }
 
@@ -59,7 +60,9 @@ bool tells(const Findings& findings, std::string_view rule) {
   return std::ranges::any_of(findings, [rule](const Finding& one) { return one.rule == rule; });
 }
 
-Route straight(std::string vehicle, double length_m = 60) { return {.path = {{0, 0}, {length_m, 0}}, .vehicle = std::move(vehicle)}; }
+Route straight(std::string vehicle, double length_m = 60) {
+  return {.path = {{0, 0}, {length_m, 0}}, .vehicle = std::move(vehicle)};
+}
 
 /// A drive-through across the way at 30 m, facing east.
 Receiving drive_through() { return {.at = {30, 0}, .facing = Bearing::degrees(90)}; }
@@ -67,7 +70,8 @@ Receiving drive_through() { return {.at = {30, 0}, .facing = Bearing::degrees(90
 Site on_slope(Site site, double grade) {
   GridFrame frame{{-10, -10}, 1, 120, 20};
   std::vector<float> levels;
-  for (std::size_t i = 0; i < frame.cells(); ++i) levels.push_back(static_cast<float>(frame.centre(frame.cell_at_offset(i)).x * grade));
+  for (std::size_t i = 0; i < frame.cells(); ++i)
+    levels.push_back(static_cast<float>(frame.centre(frame.cell_at_offset(i)).x * grade));
   site.ground.levels = LevelGrid{frame, levels};
   return site;
 }
@@ -94,7 +98,8 @@ TEST_CASE("A route tighter than the vehicle's least radius fails with the radius
 }
 
 TEST_CASE("A hitch that folds past its limit is mended by wider corners", "[turn]") {
-  every_mend_passes(yard({.path = {{0, 0}, {200, 0}, {0, 70}}, .vehicle = "wb-67", .corner_radius_m = 9}), "turn.hitch-angle");
+  every_mend_passes(yard({.path = {{0, 0}, {200, 0}, {0, 70}}, .vehicle = "wb-67", .corner_radius_m = 9}),
+                    "turn.hitch-angle");
 }
 
 TEST_CASE("Room beside a straight way is the offset less half the width and the bin's radius", "[turn]") {
@@ -107,7 +112,9 @@ TEST_CASE("Room beside a straight way is the offset less half the width and the 
 
 TEST_CASE("A bin in the way is moved, or the route led around it, by the least that passes", "[turn]") {
   every_mend_passes(yard(straight("su-30"), Bin{.at = {30, 4}}), "turn.clearance");
-  every_mend_passes(yard({.path = {{0, 0}, {60, 0}, {60, 60}}, .vehicle = "wb-67", .corner_radius_m = 13}, Bin{.at = {51, 9}, .diameter_m = 4}), "turn.clearance");
+  every_mend_passes(yard({.path = {{0, 0}, {60, 0}, {60, 60}}, .vehicle = "wb-67", .corner_radius_m = 13},
+                         Bin{.at = {51, 9}, .diameter_m = 4}),
+                    "turn.clearance");
 }
 
 TEST_CASE("The least move of a bin leaves exactly the room that is asked for", "[turn]") {
@@ -138,8 +145,10 @@ TEST_CASE("Doors want 0.6 m over the width and 0.5 m over the height", "[turn]")
   const Site site = yard(straight("wb-67"), dump);
   const Findings findings = asked(site);
   CHECK(finding(findings, "turn.door-width-over").verdict == Verdict::fail);
-  CHECK(finding(findings, "turn.door-width-over").mends.front().becomes == Approx(10.47 * 0.3048).margin(0.01 * 0.3048));
-  CHECK(finding(findings, "turn.door-height-over").mends.front().becomes == Approx(15.14 * 0.3048).margin(0.01 * 0.3048));
+  CHECK(finding(findings, "turn.door-width-over").mends.front().becomes ==
+        Approx(10.47 * 0.3048).margin(0.01 * 0.3048));
+  CHECK(finding(findings, "turn.door-height-over").mends.front().becomes ==
+        Approx(15.14 * 0.3048).margin(0.01 * 0.3048));
   every_mend_passes(site, "turn.door-width-over");
   every_mend_passes(site, "turn.door-height-over");
 }
@@ -180,7 +189,9 @@ TEST_CASE("A neighbour's edge is crossed at a gate and nowhere else", "[turn]") 
 TEST_CASE("A gate on the way is judged by its width and its posts, a gate beside the way as nothing", "[turn]") {
   // FAO, Farm structures in tropical climates (read): 0.6 m over the width, half of it each side. A WB-67 is 8.5 ft wide.
   const double width_m = 8.5 * 0.3048;
-  const auto gate = [](double wide_m, double beside_m) { return Gate{.at = {30, beside_m}, .facing = Bearing::degrees(90), .width_m = wide_m}; };
+  const auto gate = [](double wide_m, double beside_m) {
+    return Gate{.at = {30, beside_m}, .facing = Bearing::degrees(90), .width_m = wide_m};
+  };
   const Findings wide = asked(yard(straight("wb-67"), gate(width_m + 0.601, 0)));
   CHECK(finding(wide, "turn.door-width-over").measured == Approx(0.601).margin(1e-9));
   CHECK(finding(wide, "turn.door-width-over").verdict == Verdict::pass);
@@ -194,7 +205,8 @@ TEST_CASE("A gate on the way is judged by its width and its posts, a gate beside
   CHECK_FALSE(tells(asked(yard(straight("wb-67"), gate(4, 8))), "turn.door-width-over"));
 }
 
-TEST_CASE("A holding bin over the way is judged by its underside and its posts, beside the way as a solid thing", "[turn]") {
+TEST_CASE("A holding bin over the way is judged by its underside and its posts, beside the way as a solid thing",
+          "[turn]") {
   // Geometry: posts of 0.1 m radius in the corners of a stand of 6 m leave 5.6 m; a WB-67 is 2.5908 m wide and 13.5 ft high.
   OverheadHolding bin{.at = {30, 0}, .underside_height_m = 13.5 * 0.3048 + 0.5, .stand_width_m = 6};
   const Findings over = asked(yard(straight("wb-67"), bin));
@@ -213,7 +225,8 @@ TEST_CASE("A scale is driven over where the route goes over it or stops on it, a
   const Scale beside{.at = {30, 3.5}, .facing = Bearing::degrees(90), .width_m = 3.3};
   const Site near = yard(straight("wb-67"), beside);
   CHECK(finding(asked(near), "turn.clearance-advice").measured == Approx(3.5 - 1.65 - 2.5908 / 2).margin(1e-6));
-  CHECK_FALSE(tells(asked(yard(straight("wb-67"), Scale{.at = {30, 0}, .facing = Bearing::degrees(90)})), "turn.clearance"));
+  CHECK_FALSE(
+      tells(asked(yard(straight("wb-67"), Scale{.at = {30, 0}, .facing = Bearing::degrees(90)})), "turn.clearance"));
   Route stopping = straight("wb-67");
   stopping.stops = {thing_id};
   CHECK_FALSE(tells(asked(yard(stopping, beside)), "turn.clearance-advice"));
@@ -231,7 +244,11 @@ TEST_CASE("A conveyor over the way has to hang clear of the truck", "[turn]") {
 
 TEST_CASE("A spout over the way hangs clear of the truck once its leg is raised", "[turn]") {
   Site site = yard(straight("wb-67"), Leg{.at = {30, -12}, .discharge_height_m = 7});
-  site.items.push_back({{98}, "Bin", 0, std::nullopt, Bin{.at = {30, 12}, .diameter_m = 6, .eave_height_m = 3, .foundation_height_m = 0}});
+  site.items.push_back({{98},
+                        "Bin",
+                        0,
+                        std::nullopt,
+                        Bin{.at = {30, 12}, .diameter_m = 6, .eave_height_m = 3, .foundation_height_m = 0}});
   site.items.push_back({{99}, "Spout", 0, std::nullopt, Spout{.from = thing_id, .to = {98}}});
   every_mend_passes(site, "turn.overhead-over");
 }

@@ -44,9 +44,9 @@ TEST_CASE("Every shipped vehicle turns half round at its least radius without fo
 TEST_CASE("A design vehicle's overhangs and wheelbases add up to its published length", "[turn]") {
   // AASHTO 2018 table 2-4a (read in a freight curriculum, S2; P and SU-40 from memory); WB-50 and WB-65: 2004 exhibit
   // 2-1, metres read (S3), here in the feet of the US table; tractor and wagon: 16 + 18.5 ft (from memory).
-  const std::pair<std::string_view, double> lengths_ft[] = {
-      {"p", 19},     {"su-30", 30}, {"su-40", 39.5}, {"wb-40", 45.5}, {"wb-50", 55},
-      {"wb-62", 69}, {"wb-65", 73.5}, {"wb-67", 73.5}, {"tractor-wagon", 34.5}};
+  const std::pair<std::string_view, double> lengths_ft[] = {{"p", 19},       {"su-30", 30},   {"su-40", 39.5},
+                                                            {"wb-40", 45.5}, {"wb-50", 55},   {"wb-62", 69},
+                                                            {"wb-65", 73.5}, {"wb-67", 73.5}, {"tractor-wagon", 34.5}};
   for (const auto& [id, length_ft] : lengths_ft) {
     INFO(id);
     CHECK(length_in_line_m(shipped(id)) / foot_m == Approx(length_ft).margin(0.05));
