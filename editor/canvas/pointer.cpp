@@ -78,9 +78,9 @@ void press_tool(Pointer& pointer, const PointerTarget& target) {
   Session& session = target.session;
   const bool ends = ImGui::IsMouseDoubleClicked(ImGuiMouseButton_Left) &&
                     (session.tool.doing == Doing::draw || session.tool.doing == Doing::lot);
-  if (ends) return step_tool(session, finished(session.tool, session.site()));
+  if (ends) return finish_tool(session);
   const ItemId under = pick(session.site(), to_site(target.view, mouse()), metres(target, pick_px));
-  step_tool(session, clicked(session.tool, session.site(), {pointer.snapped.at, under}));
+  click_tool(session, pointer.snapped.at, under);
 }
 
 void press(Pointer& pointer, const PointerTarget& target) {

@@ -45,7 +45,7 @@ void show_mends(const Workspace& work, const Finding& finding) {
     const float room = ImGui::GetWindowContentRegionMax().x - ImGui::GetCursorPosX() - work.look.px(inner_edge_px + 22);
     const std::string text = cut_to(whole, work.look.letters.small, room) + "##mend" + std::to_string(i);
     if (i > 0) same_line_if_room(pill_width(text, work.look), work.look);
-    if (pill(text, work.look, i == 0)) session::perform(work.session, finding.mends[i].edits);
+    if (pill(text, work.look, i == 0)) session::take_mend(work.session, finding.mends[i]);
     if (ImGui::IsItemHovered()) work.session.pointed_finding = finding.id;
     if (!text.starts_with(whole)) hint(whole);
   }

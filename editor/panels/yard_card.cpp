@@ -160,8 +160,7 @@ void show_fit_card(const Workspace& work) {
     const auto done = session::fit_by(work.session, row.key, *typed);
     keep_refusal(work, row.key, done ? nullptr : &done.error());
   }
-  if (pill("done", work.look, !rows.empty()))
-    session::step_tool(work.session, session::finished(work.session.tool, work.session.site()));
+  if (pill("done", work.look, !rows.empty())) session::finish_tool(work.session);
 }
 
 }  // namespace yardwright::panels

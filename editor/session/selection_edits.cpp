@@ -1,8 +1,8 @@
 #include "editor/session/selection_edits.hpp"
 
 #include <algorithm>
-#include <map>
 
+#include "editor/session/new_ids.hpp"
 #include "geom/site/footprint.hpp"
 
 namespace yardwright::session {
@@ -33,28 +33,12 @@ SitePoint middle_of(const Site& site, const Selection& selection) {
   return between(box.low, box.high, 0.5);
 }
 
-using NewIds = std::map<ItemId, ItemId>;
-
-/// Points at the copy where what it pointed at was copied too.
-struct Rejoin {
-  const NewIds& ids;
-
-  void operator()(const Field&, ItemId& id) const {
-    if (const auto found = ids.find(id); found != ids.end()) id = found->second;
-  }
-  void operator()(const Field& field, std::vector<ItemId>& list) const {
-    for (ItemId& id : list) (*this)(field, id);
-  }
-  template <class Member>
-  void operator()(const Field&, Member&) const {}
-};
-
-Item copy_of(const Item& item, const NewIds& ids, SiteVector by) {
-  Item copy = item;
-  copy.id = ids.at(item.id);
+Item copy_of(const Item& item, const NewIds& ids, SiteVector by, int phase) {
+  Item copy = with_new_ids(item, ids);
+  copy.phase = phase;
+  if (copy.gone_in && *copy.gone_in <= phase) copy.gone_in.reset();
   if (!copy.name.empty()) copy.name += " copy";
-  copy.thing = yardwright::moved(item.thing, by);
-  std::visit([&](auto& kind) { visit_fields(kind, Rejoin{ids}); }, copy.thing);
+  copy.thing = yardwright::moved(copy.thing, by);
   return copy;
 }
 
@@ -75,7 +59,7 @@ Edits removed(const Selection& selection) {
   return edits;
 }
 
-Duplicated duplicated(const Site& site, const Selection& selection, SiteVector by) {
+Duplicated duplicated(const Site& site, const Selection& selection, SiteVector by, int phase) {
   Duplicated result;
   NewIds ids;
   int next = next_id(site).number;
@@ -83,7 +67,7 @@ Duplicated duplicated(const Site& site, const Selection& selection, SiteVector b
   for (const ItemId id : selection) {
     const Item* item = find(site, id);
     if (item == nullptr) continue;
-    result.edits.push_back(PutItem{copy_of(*item, ids, by)});
+    result.edits.push_back(PutItem{copy_of(*item, ids, by, phase)});
     result.copies.push_back(ids.at(id));
   }
   return result;

@@ -16,8 +16,9 @@ struct Duplicated {
   Edits edits;
   Selection copies;
 };
-/// Copies beside the originals with ids of their own; spouts, conveyors and route stops between copied items join the copies.
-Duplicated duplicated(const Site& site, const Selection& selection, SiteVector by);
+/// Copies beside the originals with ids of their own, built in a phase; spouts, conveyors and route stops between copied
+/// items join the copies.
+Duplicated duplicated(const Site& site, const Selection& selection, SiteVector by, int phase);
 
 /// The selection without items that no longer exist.
 Selection still_there(const Site& site, const Selection& selection);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "editor/session/new_ids.hpp"
 #include "geom/site/footprint.hpp"
 #include "geom/site/picture_fit.hpp"
 
@@ -50,6 +51,14 @@ void change(Session& session, Change apply_it) {
   if (before) carry_points(session, *before);
 }
 
+void step_tool(Session& session, const ToolStep& step) {
+  session.tool = step.tool;
+  session.notice = step.notice;
+  session.pointed_finding.clear();
+  perform(session, step.edits);
+  if (!step.selection.empty()) session.selection = step.selection;
+}
+
 }  // namespace
 
 Session session_of(Site site, std::optional<std::filesystem::path> file) {
@@ -67,6 +76,10 @@ void perform(Session& session, const Edits& edits) {
   change(session, [&] { session.history.add_step(yardwright::apply(session.history.settled(), edits)); });
 }
 
+void take_mend(Session& session, const Mend& mend) {
+  perform(session, edits_of_whole(session.history.settled(), session.phase, mend.edits));
+}
+
 void undo(Session& session) {
   change(session, [&] { session.history.undo(); });
 }
@@ -75,12 +88,11 @@ void redo(Session& session) {
   change(session, [&] { session.history.redo(); });
 }
 
-void step_tool(Session& session, const ToolStep& step) {
-  session.tool = step.tool;
-  session.notice = step.notice;
-  perform(session, step.edits);
-  if (!step.selection.empty()) session.selection = step.selection;
+void click_tool(Session& session, SitePoint at, ItemId on) {
+  step_tool(session, clicked(session.tool, session.site(), {at, on, session.phase}));
 }
+
+void finish_tool(Session& session) { step_tool(session, finished(session.tool, session.site(), session.phase)); }
 
 void take_tool(Session& session, Tool tool) {
   session.tool = std::move(tool);
@@ -92,7 +104,7 @@ void remove_selected(Session& session) { perform(session, removed(session.select
 
 void duplicate_selected(Session& session) {
   const Site& site = session.history.settled();
-  const Duplicated copies = duplicated(site, session.selection, beside(site, session.selection));
+  const Duplicated copies = duplicated(site, session.selection, beside(site, session.selection), session.phase);
   perform(session, copies.edits);
   if (!copies.copies.empty()) session.selection = copies.copies;
 }

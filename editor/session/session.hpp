@@ -9,6 +9,7 @@
 #include "editor/session/selection_edits.hpp"
 #include "editor/session/tool.hpp"
 #include "editor/session/view.hpp"
+#include "geom/site/finding.hpp"
 
 namespace yardwright::session {
 
@@ -34,10 +35,14 @@ Session session_of(Site site, std::optional<std::filesystem::path> file = std::n
 
 /// One undoable step.
 void perform(Session& session, const Edits& edits);
+/// A mend of a finding, which was found in the yard as of the phase that is shown.
+void take_mend(Session& session, const Mend& mend);
 void undo(Session& session);
 void redo(Session& session);
 
-void step_tool(Session& session, const ToolStep& step);
+/// A click with the tool in hand, and its end (Enter or a double-click). What is new is built in the phase that is shown.
+void click_tool(Session& session, SitePoint at, ItemId on);
+void finish_tool(Session& session);
 void take_tool(Session& session, Tool tool);
 void remove_selected(Session& session);
 void duplicate_selected(Session& session);

@@ -38,7 +38,7 @@ Thing with_ends(Thing thing, const Site& site, const SitePath& path) {
   return thing;
 }
 
-Item new_item(const Site& site, Thing thing, int phase = 0) {
+Item new_item(const Site& site, Thing thing, int phase) {
   Item item;
   item.id = next_id(site);
   item.name = fresh_name(site, thing);
@@ -47,22 +47,22 @@ Item new_item(const Site& site, Thing thing, int phase = 0) {
   return item;
 }
 
-ToolStep added(const Tool& tool, const Site& site, Thing thing) {
-  const Item item = new_item(site, std::move(thing));
+ToolStep added(const Tool& tool, const Site& site, Thing thing, int phase) {
+  const Item item = new_item(site, std::move(thing), phase);
   Tool next = tool;
   next.points.clear();
   next.from = {};
   return {next, {PutItem{item}}, {item.id}, ""};
 }
 
-ToolStep placed(const Tool& tool, const Site& site, SitePoint at) {
+ToolStep placed(const Tool& tool, const Site& site, const Click& click) {
   Thing thing = *tool.thing;
   std::visit(
       [&](auto& kind) {
-        if constexpr (requires { kind.at; }) kind.at = at;
+        if constexpr (requires { kind.at; }) kind.at = click.at;
       },
       thing);
-  ToolStep step = added(tool, site, std::move(thing));
+  ToolStep step = added(tool, site, std::move(thing), click.phase);
   step.tool = {};
   return step;
 }
@@ -74,12 +74,12 @@ bool can_be_filled(const Thing& thing) {
          std::holds_alternative<OverheadHolding>(thing);
 }
 
-ToolStep joined(const Tool& tool, const Site& site, ItemId on) {
-  const Item* item = find(site, on);
+ToolStep joined(const Tool& tool, const Site& site, const Click& click) {
+  const Item* item = find(site, click.on);
   if (!tool.from) {
     if (item == nullptr || as<Leg>(*item) == nullptr) return unused(tool, "A spout begins at a leg: click the leg.");
     Tool next = tool;
-    next.from = on;
+    next.from = click.on;
     next.points = {place_of(item->thing)};
     return {next, {}, {}, ""};
   }
@@ -87,10 +87,10 @@ ToolStep joined(const Tool& tool, const Site& site, ItemId on) {
     return unused(tool, "A spout ends at a bin, a dryer or an overhead bin.");
   Spout spout = std::get<Spout>(*tool.thing);
   spout.from = tool.from;
-  spout.to = on;
+  spout.to = click.on;
   const Bin* bin = as<Bin>(*item);
   if (as<Dryer>(*item) != nullptr || (bin != nullptr && bin->use == BinUse::wet_holding)) spout.state = GrainState::wet;
-  return added(tool, site, spout);
+  return added(tool, site, spout, click.phase);
 }
 
 bool can_be_a_stop(const Thing& thing) {
@@ -141,8 +141,8 @@ Tool fit_tool(ItemId picture) { return {Doing::fit, {}, {}, picture}; }
 ToolStep clicked(const Tool& tool, const Site& site, const Click& click) {
   switch (tool.doing) {
     case Doing::select: return {tool, {}, click.on ? Selection{click.on} : Selection{}, ""};
-    case Doing::place: return placed(tool, site, click.at);
-    case Doing::join: return joined(tool, site, click.on);
+    case Doing::place: return placed(tool, site, click);
+    case Doing::join: return joined(tool, site, click);
     case Doing::draw: return with_point(with_stop(tool, site, click.on), click.at);
     case Doing::lot: return with_point(tool, click.at);
     case Doing::measure:
@@ -152,7 +152,7 @@ ToolStep clicked(const Tool& tool, const Site& site, const Click& click) {
   return with_point(has_both(tool) ? without_points(tool) : tool, click.at);
 }
 
-ToolStep finished(const Tool& tool, const Site& site) {
+ToolStep finished(const Tool& tool, const Site& site, int phase) {
   if (tool.doing == Doing::fit) return {{}, {}, {tool.from}, ""};
   if (tool.points.size() < least_points(tool) || tool.doing == Doing::join) {
     return unused(tool, tool.points.empty() ? "" : fmt::format("At least {} points are needed.", least_points(tool)));
@@ -163,7 +163,7 @@ ToolStep finished(const Tool& tool, const Site& site) {
   Thing thing = with_ends(with_path(*tool.thing, tool.points), site, tool.points);
   if (Route* route = std::get_if<Route>(&thing)) route->stops = tool.stops;
   if (Pad* pad = std::get_if<Pad>(&thing)) pad->level_m = even_pad_level_m(site, pad->outline);
-  ToolStep step = added(tool, site, std::move(thing));
+  ToolStep step = added(tool, site, std::move(thing), phase);
   step.tool = {};
   return step;
 }

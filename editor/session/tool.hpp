@@ -29,8 +29,9 @@ struct Tool {
 };
 
 struct Click {
-  SitePoint at;  ///< snapped
-  ItemId on;     ///< the item under the pointer, if any
+  SitePoint at;   ///< snapped
+  ItemId on;      ///< the item under the pointer, if any
+  int phase = 0;  ///< that is shown: what the click makes is built in it
 };
 
 struct ToolStep {
@@ -48,7 +49,7 @@ Tool fit_tool(ItemId picture);
 
 ToolStep clicked(const Tool& tool, const Site& site, const Click& click);
 /// Enter or double-click: what was drawn becomes an item, where it has enough points.
-ToolStep finished(const Tool& tool, const Site& site);
+ToolStep finished(const Tool& tool, const Site& site, int phase = 0);
 /// Escape: first the points go, then the tool.
 Tool cancelled(const Tool& tool);
 

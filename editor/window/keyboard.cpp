@@ -50,7 +50,7 @@ void obey_keys(const panels::Workspace& work, canvas::Canvas& canvas) {
   session::Session& session = work.session;
   if (io.KeyCtrl) return obey_control(work);
   if (hit(sf::Keyboard::Escape)) escape(session, canvas);
-  if (hit(sf::Keyboard::Enter)) step_tool(session, finished(session.tool, session.site()));
+  if (hit(sf::Keyboard::Enter)) finish_tool(session);
   if (hit(sf::Keyboard::Delete) || hit(sf::Keyboard::Backspace)) remove_selected(session);
   if (hit(sf::Keyboard::F)) session.look_at = session::bounds_of(session.site());
   nudge(work, canvas);

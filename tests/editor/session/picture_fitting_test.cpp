@@ -20,7 +20,7 @@ Session with_two_points(SitePoint a, SitePoint b) {
   site.items.push_back({{1}, "sky", 0, {}, picture});
   Session session = session_of(site);
   take_tool(session, fit_tool({1}));
-  for (const SitePoint at : {a, b}) step_tool(session, clicked(session.tool, session.site(), {at, {}}));
+  for (const SitePoint at : {a, b}) click_tool(session, at, {});
   return session;
 }
 
@@ -103,7 +103,7 @@ TEST_CASE("Text that is no place or no length changes nothing and says so") {
 
 TEST_CASE("A third click begins anew, and Escape drops the points before the tool") {
   Session session = with_two_points({10, 10}, {40, 50});
-  step_tool(session, clicked(session.tool, session.site(), {{70, 70}, {}}));
+  click_tool(session, {70, 70}, {});
   CHECK(session.tool.points.size() == 1);
   CHECK(session.tool.from == ItemId{1});
   session.tool = cancelled(session.tool);

@@ -38,7 +38,7 @@ TEST_CASE("Four quarter turns about the middle of the selection change no place"
 
 TEST_CASE("Copies of joined things are joined to each other") {
   const Site site = leg_bin_spout();
-  const auto copies = session::duplicated(site, {{1}, {2}, {3}}, {0, 50});
+  const auto copies = session::duplicated(site, {{1}, {2}, {3}}, {0, 50}, 0);
   const Site after = yardwright::apply(site, copies.edits);
   REQUIRE(after.items.size() == 6);
   const Spout& spout = std::get<Spout>(find(after, copies.copies[2])->thing);
@@ -48,7 +48,7 @@ TEST_CASE("Copies of joined things are joined to each other") {
 
 TEST_CASE("A copied spout alone still joins the originals") {
   const Site site = leg_bin_spout();
-  const Site after = yardwright::apply(site, session::duplicated(site, {{3}}, {0, 50}).edits);
+  const Site after = yardwright::apply(site, session::duplicated(site, {{3}}, {0, 50}, 0).edits);
   CHECK(std::get<Spout>(after.items.back().thing).to == ItemId{2});
 }
 
