@@ -5,6 +5,7 @@
 
 #include "geom/drain/bin_checks.hpp"
 #include "geom/drain/cover_map.hpp"
+#include "geom/drain/outlines.hpp"
 #include "geom/drain/pit_checks.hpp"
 #include "geom/drain/raster.hpp"
 #include "geom/drain/yard_flow.hpp"
@@ -28,8 +29,8 @@ std::vector<Pond> ponds_of(const Flow& flow) {
   for (std::size_t number = 0; number < flow.depressions.size(); ++number) {
     const Depression& hollow = flow.depressions[number];
     if (!worth_showing(hollow)) continue;
-    ponds.push_back(
-        {hollow, rings_around(flow.frame, cells[number]), as_path(flow.frame, flow_path(flow, hollow.lowest))});
+    ponds.push_back({hollow, shore_of(flow, cells[number], hollow.spill_level_m),
+                     as_path(flow.frame, flow_path(flow, hollow.lowest))});
   }
   return ponds;
 }

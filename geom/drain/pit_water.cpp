@@ -4,6 +4,7 @@
 #include <limits>
 
 #include "geom/drain/hollows.hpp"
+#include "geom/drain/outlines.hpp"
 #include "geom/drain/raster.hpp"
 #include "geom/site/footprint.hpp"
 
@@ -50,7 +51,7 @@ void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, co
   const std::vector<CoverPart> parts = cover_parts(covers, flow.frame, cells);
   const std::vector<Cell> way = longest_path(flow, cells, outlets);
   for (const CoverPart& part : parts) water.catchment_m2 += part.area_m2;
-  water.catchment_rings = rings_around(flow.frame, cells);
+  water.catchment_rings = smooth_rings_around(flow.frame, cells);
   water.longest_way = as_path(flow.frame, way);
   water.curve_number = composite_curve_number(parts);
   water.rational_c = composite_rational_c(parts);

@@ -80,15 +80,37 @@ Site without_pictures(Site site) {
   return site;
 }
 
-void column_box(SheetPen& pen, const SheetBox& column) { pen.box(column, palette::white, {palette::ink, 0.18, {}}); }
+void panel_boxes(SheetPen& pen, const std::vector<SheetBox>& panels) {
+  for (const SheetBox& panel : panels) pen.box(panel, palette::white, {palette::ink, 0.18, {}});
+}
+
+double panel_width_mm(double page_width_mm) { return std::clamp(0.2 * page_width_mm, 58.0, 90.0); }
+
+PlanPageLayout with_column_beside(const SheetBox& frame, double panel_mm) {
+  const double split = frame.high.x - panel_mm;
+  return {frame, {frame.low, {split, frame.high.y}}, {{{split, frame.low.y}, frame.high}}};
+}
+
+PlanPageLayout with_panels_below(const SheetBox& frame, double panel_mm) {
+  const double split = frame.high.y - title_block_mm - north_and_scale_mm;
+  const int count = std::max(2, static_cast<int>(frame.width_mm() / panel_mm));
+  const double wide = frame.width_mm() / count;
+  PlanPageLayout layout{frame, {frame.low, {frame.high.x, split}}, {}};
+  for (int i = 0; i < count; ++i)
+    layout.panels.push_back({{frame.low.x + i * wide, split}, {frame.low.x + (i + 1) * wide, frame.high.y}});
+  return layout;
+}
 
 }  // namespace
 
-PlanPageLayout plan_page_layout(double width_mm, double height_mm) {
+PlanPageLayout plan_page_layout(double width_mm, double height_mm, const Box& ground, UnitSystem units) {
   const SheetBox frame = sheet_frame_box(width_mm, height_mm);
-  const double column_mm = std::clamp(0.2 * width_mm, 58.0, 90.0);
-  const double split = frame.high.x - column_mm;
-  return {frame, {frame.low, {split, frame.high.y}}, {{split, frame.low.y}, frame.high}};
+  const PlanPageLayout beside = with_column_beside(frame, panel_width_mm(width_mm));
+  const PlanPageLayout below = with_panels_below(frame, panel_width_mm(width_mm));
+  const double beside_ratio = plan_scale(ground, beside.plan, units),
+               below_ratio = plan_scale(ground, below.plan, units);
+  if (beside_ratio == below_ratio) return width_mm >= height_mm ? beside : below;
+  return beside_ratio < below_ratio ? beside : below;
 }
 
 Placement placed_in(const Box& ground, const SheetBox& window, double scale_ratio) {
@@ -113,8 +135,8 @@ Page general_plan(const PlanSet& set, double scale_ratio, const SheetTitle& titl
                                           .least = Verdict::fail,
                                           .places = false}));
   SheetPen words{set.measure};
-  column_box(words, set.layout.column);
-  SheetColumn column{words, set.layout.column};
+  panel_boxes(words, set.layout.panels);
+  SheetColumn column{words, set.layout.panels};
   column.title(set.site.name, set.site.title.place);
   column.questions(set.findings, set.question_sheets);
   column.paragraph(ground_words(set));
@@ -136,8 +158,8 @@ Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
   add(parts, finding_parts(set.findings, {style.units, style.metres_per_mm, OverlayWords::numbers, Verdict::caution,
                                           question, question != Question::clear}));
   SheetPen words{set.measure};
-  column_box(words, set.layout.column);
-  SheetColumn column{words, set.layout.column};
+  panel_boxes(words, set.layout.panels);
+  SheetColumn column{words, set.layout.panels};
   column.title(title_of(question), std::string{asked_by(question)});
   column.key(key_of(question, set.site, set.answers));
   column.findings_of(question, set.findings, set.site.units, set.findings_sheets);

@@ -1,4 +1,4 @@
-// Pages with a plan: the plan at its scale in the big window, beside it the column. The general plan shows the yard
+// Pages with a plan: the plan at its scale in the big window, the column beside it or its panels below it. The general plan shows the yard
 // and what fails; each question has a plan of its own with what it computed and its findings numbered at their places.
 #pragma once
 
@@ -8,9 +8,12 @@
 namespace yardwright {
 
 struct PlanPageLayout {
-  SheetBox frame, plan, column;
+  SheetBox frame, plan;
+  std::vector<SheetBox> panels;  ///< of the column's words, in the order they are read
 };
-PlanPageLayout plan_page_layout(double width_mm, double height_mm);
+/// The column stands beside the plan or lies below it, whichever leaves the ground the larger standard scale; beside
+/// it on a wide page where both do alike.
+PlanPageLayout plan_page_layout(double width_mm, double height_mm, const Box& ground, UnitSystem units);
 
 /// Where a plan lands so that `ground` is in the middle of `window`.
 Placement placed_in(const Box& ground, const SheetBox& window, double scale_ratio);

@@ -130,9 +130,11 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers
                                         const SheetOptions& options) {
   const PageSize size = page_size(options);
   const TextMeasure measure;
-  PlanSet set{
-      site,    answers, catalogs, all_findings(answers), options, plan_page_layout(size.width_mm, size.height_mm),
-      measure, {},      {}};
+  PlanSet set{site,     answers,
+              catalogs, all_findings(answers),
+              options,  plan_page_layout(size.width_mm, size.height_mm, extent_of(site), site.units),
+              measure,  {},
+              {}};
   const Expected<double> scale = chosen_scale(site, options, set.layout.plan);
   if (!scale) return tl::unexpected{scale.error()};
 

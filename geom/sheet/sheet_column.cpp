@@ -11,9 +11,9 @@ namespace yardwright {
 namespace {
 
 constexpr double column_pad_mm = 3;
-constexpr double north_and_scale_mm = 24;
 constexpr double finding_indent_mm = 9;
 constexpr double between_findings_mm = 1.8;
+constexpr double least_block_mm = 16;  ///< a heading with something under it
 
 const TextStyle finding_title{2.1, palette::ink, true, Anchor::left};
 const TextStyle quiet{2.0, palette::quiet_ink, false, Anchor::left};
@@ -62,14 +62,30 @@ KeyRow key_of_area(Colour fill, const Stroke& edge, std::string words) {
   return {{AreaMark{{box}, fill}, LineMark{box, edge, true}}, std::move(words)};
 }
 
-SheetColumn::SheetColumn(SheetPen& pen, const SheetBox& box)
-    : pen_{pen},
-      left_{box.low.x + column_pad_mm},
-      width_{box.width_mm() - 2 * column_pad_mm},
-      y_{box.low.y + 4},
-      box_{box} {}
+SheetColumn::SheetColumn(SheetPen& pen, std::vector<SheetBox> panels) : pen_{pen}, panels_{std::move(panels)} {
+  begin_panel(0);
+}
 
-double SheetColumn::room_mm() const { return box_.high.y - title_block_mm - north_and_scale_mm - y_; }
+void SheetColumn::begin_panel(std::size_t panel) {
+  panel_ = panel;
+  left_ = panels_[panel].low.x + column_pad_mm;
+  width_ = panels_[panel].width_mm() - 2 * column_pad_mm;
+  y_ = panels_[panel].low.y + 4;
+}
+
+double SheetColumn::room_mm() const {
+  const double foot_mm = panel_ + 1 == panels_.size() ? title_block_mm + north_and_scale_mm : 2;
+  return panels_[panel_].high.y - foot_mm - y_;
+}
+
+void SheetColumn::make_room(double height_mm) {
+  while (height_mm > room_mm() && panel_ + 1 < panels_.size()) begin_panel(panel_ + 1);
+}
+
+double SheetColumn::height_of(const std::string& text, double width_mm, const TextStyle& style) const {
+  return static_cast<double>(pen_.measure().wrapped(text, style.height_mm, width_mm, style.bold).size()) *
+         pen_.line_height_mm(style);
+}
 
 void SheetColumn::title(const std::string& loud, const std::string& quiet_words) {
   y_ = pen_.paragraph({left_, y_}, loud, width_, {4.6, palette::ink, true, Anchor::left});
@@ -85,15 +101,18 @@ void SheetColumn::heading(const std::string& text) {
 }
 
 void SheetColumn::paragraph(const std::string& text) {
+  make_room(height_of(text, width_, quiet));
   y_ = pen_.paragraph({left_, y_ - 1}, text, width_, quiet) + 2.5;
 }
 
 void SheetColumn::key(const std::vector<KeyRow>& rows) {
   if (rows.empty()) return;
+  make_room(least_block_mm);
   heading("key");
   constexpr double words_at_mm = 9;
   for (const KeyRow& row : rows) {
     const double x = row.sample.empty() ? 0 : words_at_mm;
+    make_room(height_of(row.words, width_ - x, plain));
     pen_.symbol({left_, y_}, row.sample);
     y_ = pen_.paragraph({left_ + x, y_ - 1.4}, row.words, width_ - x, plain) + 2.2;
   }
@@ -101,8 +120,9 @@ void SheetColumn::key(const std::vector<KeyRow>& rows) {
 }
 
 void SheetColumn::questions(const Findings& findings, const std::vector<int>& sheets) {
-  heading("the six questions");
   constexpr double row_mm = 4.6;
+  make_room(5 + row_mm * static_cast<double>(every_question.size()));
+  heading("the six questions");
   for (const Question question : every_question) {
     const auto at = static_cast<std::size_t>(question);
     const Findings mine = of_question(findings, question);
@@ -124,9 +144,11 @@ void SheetColumn::legend(const Site& site) {
     if (std::ranges::any_of(site.items, same)) present.push_back(std::move(kind));
   }
   if (present.empty()) return;
-  heading("legend");
+  constexpr double least_row_mm = 4.4, most_row_mm = 7.5;
   const std::size_t rows = (present.size() + 1) / 2;
-  const double row_mm = std::clamp((room_mm() - 2) / static_cast<double>(rows), 2.6, 7.5);
+  make_room(least_row_mm * static_cast<double>(rows) + 7);
+  heading("legend");
+  const double row_mm = std::clamp((room_mm() - 2) / static_cast<double>(rows), 2.6, most_row_mm);
   const double factor = std::min(0.85, row_mm / (2.2 * kind_symbol_half_mm));
   const double text_mm = std::clamp(row_mm * 0.42, 1.6, 2.2);
   for (std::size_t i = 0; i < present.size(); ++i) {
@@ -142,12 +164,8 @@ void SheetColumn::legend(const Site& site) {
 
 double SheetColumn::height_of(const Finding& finding, UnitSystem units) const {
   const double wide = width_ - finding_indent_mm;
-  const auto lines = [&](const std::string& text, const TextStyle& style) {
-    return static_cast<double>(pen_.measure().wrapped(text, style.height_mm, wide, style.bold).size()) *
-           pen_.line_height_mm(style);
-  };
-  return lines(headline(finding), finding_title) + lines(amount_words(finding, units), plain) +
-         lines(first_mend(finding, units), quiet) + between_findings_mm;
+  return height_of(headline(finding), wide, finding_title) + height_of(amount_words(finding, units), wide, plain) +
+         height_of(first_mend(finding, units), wide, quiet) + between_findings_mm;
 }
 
 void SheetColumn::finding(const Finding& finding, std::size_t number, UnitSystem units) {
@@ -163,10 +181,12 @@ void SheetColumn::finding(const Finding& finding, std::size_t number, UnitSystem
 
 void SheetColumn::findings_of(Question question, const Findings& findings, UnitSystem units, const std::string& rest) {
   constexpr double last_line_mm = 4;
+  make_room(least_block_mm);
   heading("to mend and to look at");
   int left_out = 0, shown = 0;
   for (std::size_t i = 0; i < findings.size(); ++i) {
     if (findings[i].question != question || !wants_care(findings[i])) continue;
+    if (left_out == 0) make_room(height_of(findings[i], units) + last_line_mm);
     if (left_out > 0 || height_of(findings[i], units) + last_line_mm > room_mm()) {
       ++left_out;
       continue;
@@ -182,9 +202,11 @@ void SheetColumn::findings_of(Question question, const Findings& findings, UnitS
 }
 
 void SheetColumn::foot(const SheetTitle& title, double metres_per_mm, UnitSystem units) {
-  const double top = box_.high.y - title_block_mm;
-  draw_title_block(pen_, {{box_.low.x, top}, box_.high}, title);
-  draw_north_arrow(pen_, {box_.high.x - 10, top - 9}, 4.2);
+  begin_panel(panels_.size() - 1);
+  const SheetBox& box = panels_.back();
+  const double top = box.high.y - title_block_mm;
+  draw_title_block(pen_, {{box.low.x, top}, box.high}, title);
+  draw_north_arrow(pen_, {box.high.x - 10, top - 9}, 4.2);
   draw_scale_bar(pen_, {left_ + 2, top - 10}, width_ - 26, metres_per_mm, units);
   pen_.words({left_ + 1, top - 15}, title.scale, {2.4, palette::ink, true, Anchor::left});
 }

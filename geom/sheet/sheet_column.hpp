@@ -1,11 +1,13 @@
-// The column beside a plan, filled from its top: what the sheet is, its key, what is to mend; at its foot the scale,
-// the north arrow and the title block.
+// The column beside a plan, or the panels below it, filled from the top: what the sheet is, its key, what is to mend; at
+// the foot of the last one the scale, the north arrow and the title block.
 #pragma once
 
 #include "geom/sheet/plan_sheet.hpp"
 #include "geom/sheet/sheet_frame.hpp"
 
 namespace yardwright {
+
+inline constexpr double north_and_scale_mm = 24;  ///< over the title block
 
 /// A sample of how something is drawn, within 5 mm to the right of (0, 0), and its words.
 struct KeyRow {
@@ -19,7 +21,8 @@ KeyRow key_of_area(Colour fill, const Stroke& edge, std::string words);
 
 class SheetColumn {
  public:
-  SheetColumn(SheetPen& pen, const SheetBox& box);
+  /// Words flow from one panel to the next.
+  SheetColumn(SheetPen& pen, std::vector<SheetBox> panels);
 
   void title(const std::string& loud, const std::string& quiet);
   void heading(const std::string& text);
@@ -34,13 +37,19 @@ class SheetColumn {
   void foot(const SheetTitle& title, double metres_per_mm, UnitSystem units);
 
  private:
+  void begin_panel(std::size_t panel);
+  /// Goes on in the next panel where a block of this height has no room here.
+  void make_room(double height_mm);
   double room_mm() const;
+  /// The lines that words take.
+  double height_of(const std::string& text, double width_mm, const TextStyle& style) const;
   double height_of(const Finding& finding, UnitSystem units) const;
   void finding(const Finding& finding, std::size_t number, UnitSystem units);
 
   SheetPen& pen_;
-  double left_, width_, y_;
-  SheetBox box_;
+  std::vector<SheetBox> panels_;
+  std::size_t panel_ = 0;
+  double left_ = 0, width_ = 0, y_ = 0;
 };
 
 }  // namespace yardwright

@@ -34,7 +34,10 @@ class Flow {
     letter_mm_ = table.letter_mm;
     place_columns(table);
     begin_table(table);
-    for (const auto& cells : table.rows) add_row(table, cells);
+    for (std::size_t row = 0; row < table.rows.size(); ++row) {
+      keep_with_last(table, row);
+      add_row(table, table.rows[row]);
+    }
     y_ += table_gap_mm;
   }
 
@@ -62,9 +65,11 @@ class Flow {
       edges_.push_back(edges_.back() + column.share / shares * box_.width_mm());
   }
 
+  /// A title with nothing or but one of several rows under it helps nobody.
   void begin_table(const Table& table) {
-    constexpr double least_room_mm = 30;  // a title with nothing under it helps nobody
-    if (room_mm() < least_room_mm) next_page();
+    constexpr double heading_mm = 14;
+    const double wanted_mm = heading_mm + height_mm(table, 0, std::min<std::size_t>(2, table.rows.size()));
+    if (room_mm() < wanted_mm && y_ > box_.low.y) next_page();
     if (!table.title.empty()) y_ = pen_.paragraph({box_.low.x, y_}, table.title, box_.width_mm(), title_style) + 0.8;
     if (!table.note.empty()) y_ = pen_.paragraph({box_.low.x, y_}, table.note, box_.width_mm(), note_style) + 0.8;
     add_heading(table);
@@ -99,12 +104,30 @@ class Flow {
     return row;
   }
 
+  double height_mm(const SetRow& row) const { return static_cast<double>(row.line_count()) * line_mm() + row_gap_mm(); }
+
+  double height_mm(const Table& table, std::size_t first, std::size_t count) const {
+    double sum_mm = 0;
+    for (std::size_t row = first; row < first + count; ++row) sum_mm += height_mm(set(table.rows[row]));
+    return sum_mm;
+  }
+
+  /// The last row takes the one before it along to its page.
+  void keep_with_last(const Table& table, std::size_t row) {
+    if (row == 0 || row + 2 != table.rows.size() || is_fresh()) return;
+    if (height_mm(table, row, 1) > room_mm() || height_mm(table, row, 2) <= room_mm()) return;
+    next_page();
+    continue_table(table);
+  }
+
+  /// Little more than a heading stands on the page.
+  bool is_fresh() const { return y_ < box_.low.y + 20; }
+
   void add_row(const Table& table, const std::vector<TableCell>& cells) {
     const SetRow row = set(cells);
     for (std::size_t first = 0; first < row.line_count();) {
       const double wanted_mm = static_cast<double>(row.line_count() - first) * line_mm() + row_gap_mm();
-      const bool fresh = y_ < box_.low.y + 20;
-      if (wanted_mm > room_mm() && !fresh) {
+      if (wanted_mm > room_mm() && !is_fresh()) {
         next_page();
         continue_table(table);
         continue;

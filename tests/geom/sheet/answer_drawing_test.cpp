@@ -10,8 +10,8 @@ using namespace yardwright;
 
 namespace {
 
-/// Rings run along cell edges, half a cell of 1 m from the water, on ground that falls by less than one in four.
-constexpr double half_a_cell_of_fall_m = 0.125;
+/// A shore lies at its water's level; between cell centres a float's last digit.
+constexpr double level_m = 1e-3;
 
 }  // namespace
 
@@ -34,7 +34,7 @@ TEST_CASE("Water is drawn where it stands: inside the rings of its pond") {
     const AreaMark* area = std::get_if<AreaMark>(&mark);
     if (area == nullptr) continue;
     for (const DrawPoint& point : area->rings.front()) {
-      CHECK(answers.surface.level_m({point.x, point.y}) < highest_spill_m + half_a_cell_of_fall_m);
+      CHECK(answers.surface.level_m({point.x, point.y}) < highest_spill_m + level_m);
     }
   }
 }
