@@ -45,7 +45,8 @@ Finding finding_of(const Gap& gap, const Check& check, const Yard& yard) {
 }
 
 void add(Answer& answer, const Gap& gap, Finding finding) {
-  answer.near.push_back({gap.rule->id, finding.verdict, gap.of, gap.to, gap.pair, gap.required_m});
+  if (!gap.in_the_open)
+    answer.near.push_back({gap.rule->id, finding.verdict, gap.of, gap.to, gap.pair, gap.required_m});
   answer.findings.push_back(std::move(finding));
 }
 

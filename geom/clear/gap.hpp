@@ -17,6 +17,7 @@ struct Gap {
   ItemId of, to;          ///< `to` is 0 where it is no item but a lot edge or the thing itself
   NearestPair pair;       ///< from a point of `of` to one of `to`
   Verdict worse = Verdict::fail;
+  bool in_the_open = false;  ///< nothing stands at the end of `pair`, it is only looked that far
   double margin_m() const { return measured_m - required_m; }
 };
 

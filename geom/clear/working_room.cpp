@@ -75,7 +75,7 @@ constexpr Parts in_the_way = part::bin | part::dryer | part::farm_building | par
 Gap free_ahead(const Solid& of, const Pose& face, const Rule& rule) {
   const double free_m = look_m(rule);
   const SitePoint end = face.at + direction(face.facing) * free_m;
-  return {&rule, free_m, rule.value, of.item->id, {}, {face.at, end, free_m}, Verdict::caution};
+  return {&rule, free_m, rule.value, of.item->id, {}, {face.at, end, free_m}, Verdict::caution, true};
 }
 
 std::optional<Gap> room_before(const Solid& of, const Solid& other, const Rule& rule, double width_m, FaceOf face_of,

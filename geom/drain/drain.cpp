@@ -23,14 +23,21 @@ Finding ground_missing(const char* title, const char* why) {
   return not_checked(Question::drain, "drain.ground", {}, title, why);
 }
 
+/// From its lowest place to the rim of the ground.
+SitePath way_out_of(const Depression& hollow, const Flow& flow) {
+  std::vector<Cell> way = flow_path(flow, hollow.lowest);
+  const auto rim = std::ranges::find_if(way, [&](Cell cell) { return on_rim(flow.frame, cell); });
+  if (rim != way.end()) way.erase(rim + 1, way.end());
+  return as_path(flow.frame, way);
+}
+
 std::vector<Pond> ponds_of(const Flow& flow) {
   const auto cells = cells_by_depression(flow);
   std::vector<Pond> ponds;
   for (std::size_t number = 0; number < flow.depressions.size(); ++number) {
     const Depression& hollow = flow.depressions[number];
     if (!worth_showing(hollow)) continue;
-    ponds.push_back({hollow, shore_of(flow, cells[number], hollow.spill_level_m),
-                     as_path(flow.frame, flow_path(flow, hollow.lowest))});
+    ponds.push_back({hollow, shore_of(flow, cells[number], hollow.spill_level_m), way_out_of(hollow, flow)});
   }
   return ponds;
 }

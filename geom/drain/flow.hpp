@@ -64,6 +64,12 @@ std::vector<std::vector<Cell>> cells_by_depression(const Flow& flow);
 /// unless that is no part of it.
 std::vector<Cell> catchment(const Flow& flow, std::span<const Cell> outlets);
 
+/// In the outermost cells: where their water goes beyond is not known.
+inline bool on_rim(const GridFrame& frame, Cell cell) {
+  const auto [column, row] = frame.cell_at_offset(static_cast<std::size_t>(cell));
+  return column == 0 || row == 0 || column == frame.columns - 1 || row == frame.rows - 1;
+}
+
 /// Cell by cell from a cell to the edge or a sink.
 std::vector<Cell> flow_path(const Flow& flow, Cell from);
 

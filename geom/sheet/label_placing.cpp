@@ -8,8 +8,9 @@ namespace {
 
 constexpr double over_label = 100;  ///< cost of covering another label: more than any leader
 constexpr double over_window = 200;
-constexpr double too_much = 5;  ///< above this a label is left out that may be
-constexpr int rounds = 3;       ///< the first places, the others improve
+constexpr double names_another = 4;  ///< times what crossing its edge costs: words inside a thing are read as its own
+constexpr double too_much = 5;       ///< above this a label is left out that may be
+constexpr int rounds = 3;            ///< the first places, the others improve
 
 /// An obstacle on the paper, with a circle about it that tells most of them away quickly.
 struct PaperObstacle {
@@ -132,7 +133,7 @@ class Placing {
   static double cost_against(const Label& label, const LabelBox& box, const PaperObstacle& obstacle) {
     if (length(box.middle - obstacle.middle) > box.reach_mm() + obstacle.radius_mm) return 0;
     const bool own = obstacle.owner == label.owner && label.owner != ItemId{};
-    if (obstacle.solid && !own && lies_in(box, obstacle)) return obstacle.weight;
+    if (obstacle.solid && !own && lies_in(box, obstacle)) return names_another * obstacle.weight;
     return crosses_edge(box, obstacle) ? obstacle.weight : 0;
   }
 

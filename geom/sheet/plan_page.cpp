@@ -22,10 +22,14 @@ constexpr double plan_room_mm = 10;  ///< kept free around the yard for words at
 
 /// What keeps the plan honest where it is read alone.
 void draw_plan_note(SheetPen& pen, const SheetBox& plan) {
-  pen.fitted({plan.low.x + 3, plan.high.y - 3},
-             "Planning aid. Local code, the utility and licensed practice decide. Numbers beside the signs are those "
-             "of the findings' tables.",
-             plan.width_mm() - 6, {1.8, palette::quiet_ink, false, Anchor::left});
+  const std::string note =
+      "Planning aid. Local code, the utility and licensed practice decide. Numbers beside the signs are those of the "
+      "findings' tables.";
+  const TextStyle style{1.8, palette::quiet_ink, false, Anchor::left};
+  const double wide = std::min(plan.width_mm() - 6, pen.measure().width_mm(note, style.height_mm, style.bold));
+  const SheetPoint at{plan.low.x + 3, plan.high.y - 3};
+  pen.box({{at.x - 1, at.y - 1.6}, {at.x + wide + 1, at.y + 1.6}}, palette::paper, {palette::none, 0, {}});
+  pen.fitted(at, note, wide, style);
 }
 
 /// The part of the site that shows in the window, less a hand's breadth and the note at its foot.

@@ -57,11 +57,19 @@ void take_items(Growing& ground, const Site& site, bool (*wanted)(const Thing&))
   }
 }
 
-std::vector<KeyRow> reach_key() {
-  return {key_of_line({palette::reach, 0.6, {}}, "spout that is steep enough: slope · length"),
-          key_of_line({palette::fail, 0.6, {1.8, 1.1}}, "spout with something to mend"),
-          key_of_line({palette::reach.faded(0.7), 0.25, {1.6, 1.1}},
-                      "how far a leg reaches a bin of that size, on this ground, with dry grain")};
+/// Only what is on the plan.
+std::vector<KeyRow> reach_key(const reach::Answer& answer) {
+  std::vector<KeyRow> rows;
+  const bool to_mend = worst(answer.findings) == Verdict::fail || worst(answer.findings) == Verdict::caution;
+  if (!answer.spouts.empty())
+    rows.push_back(key_of_line({palette::reach, 0.6, {}}, "spout that is steep enough: slope · length"));
+  if (!answer.spouts.empty() && to_mend)
+    rows.push_back(key_of_line({palette::fail, 0.6, {1.8, 1.1}}, "spout with something to mend"));
+  if (!answer.rings.empty()) {
+    rows.push_back(key_of_line({palette::reach.faded(0.7), 0.25, {1.6, 1.1}},
+                               "how far a leg reaches a bin of that size, on this ground, with dry grain"));
+  }
+  return rows;
 }
 
 std::vector<KeyRow> turn_key(const Site& site, const turn::Answer& answer) {
@@ -76,9 +84,20 @@ std::vector<KeyRow> turn_key(const Site& site, const turn::Answer& answer) {
   return rows;
 }
 
-std::vector<KeyRow> drain_key(const Site& site, const DesignSurface& surface) {
+void add_water_keys(std::vector<KeyRow>& rows, const drain::Answer& answer) {
+  if (!answer.ponds.empty()) {
+    rows.push_back(key_of_area(palette::water.faded(0.28), {palette::water, 0.25, {}},
+                               "hollow, full to where it spills, and its way out"));
+  }
+  rows.push_back(key_of_line({palette::water.faded(0.45), 0.22, {}}, "where water runs together"));
+  if (answer.pits.empty()) return;
+  rows.push_back(key_of_line({palette::water.faded(0.6), 0.25, {1.2, 1.0}}, "ground that drains to a pit"));
+  rows.push_back(key_of_line({palette::water, 0.3, {}}, "longest way of its water"));
+}
+
+std::vector<KeyRow> drain_key(const Site& site, const Answers& answers) {
   const auto length_words = [&](double metres) { return short_text_of(metres, Quantity::length, site.units); };
-  const double interval_m = contour_interval_m(surface, site.units);
+  const double interval_m = contour_interval_m(answers.surface, site.units);
   std::vector<KeyRow> rows;
   if (interval_m > 0) {
     rows.push_back(key_of_line({palette::earth, 0.25, {}},
@@ -86,10 +105,7 @@ std::vector<KeyRow> drain_key(const Site& site, const DesignSurface& surface) {
     rows.push_back(
         key_of_line({palette::quiet_ink, 0.25, {1.4, 0.9}}, "contour of the ground as it lies, where it differs"));
   }
-  rows.push_back(key_of_area(palette::water.faded(0.28), {palette::water, 0.25, {}},
-                             "hollow, full to where it spills, and its way out"));
-  rows.push_back(key_of_line({palette::water.faded(0.45), 0.22, {}}, "where water runs together"));
-  rows.push_back(key_of_line({palette::water.faded(0.6), 0.25, {1.2, 1.0}}, "ground that drains to a pit"));
+  add_water_keys(rows, *answers.drain);
   rows.push_back({{},
                   fmt::format("Storm: {} of rain in 24 h, type {}",
                               short_text_of(site.storm.rain_m, Quantity::rain_depth, site.units),
@@ -98,10 +114,17 @@ std::vector<KeyRow> drain_key(const Site& site, const DesignSurface& surface) {
 }
 
 std::vector<KeyRow> clear_key(const clear::Answer& answer) {
-  std::vector<KeyRow> rows{
-      key_of_line({palette::fail, 0.3, {}}, "too near: measured < needed"),
-      key_of_line({palette::caution, 0.3, {}}, "nearer than advised, or ask whom the finding names"),
-      key_of_line({palette::pass, 0.15, {}}, "the tightest place of each distance that is kept: measured ≥ needed")};
+  const auto has = [&](Verdict verdict) {
+    return std::ranges::any_of(answer.near, [&](const clear::NearPlace& near) { return near.verdict == verdict; });
+  };
+  std::vector<KeyRow> rows;
+  if (has(Verdict::fail)) rows.push_back(key_of_line({palette::fail, 0.3, {}}, "too near: measured < needed"));
+  if (has(Verdict::caution))
+    rows.push_back(key_of_line({palette::caution, 0.3, {}}, "nearer than advised, or ask whom the finding names"));
+  if (has(Verdict::pass)) {
+    rows.push_back(
+        key_of_line({palette::pass, 0.15, {}}, "the tightest place of each distance that is kept: measured ≥ needed"));
+  }
   if (!answer.strips.empty()) {
     rows.push_back(key_of_area(palette::caution.faded(0.10), {palette::caution.faded(0.7), 0.2, {1.2, 0.8}},
                                "raised machines stay out: ask the utility"));
@@ -127,9 +150,9 @@ Box ground_of(Question question, const Site& site, const Answers& answers) {
 
 std::vector<KeyRow> key_of(Question question, const Site& site, const Answers& answers) {
   switch (question) {
-    case Question::reach: return reach_key();
+    case Question::reach: return reach_key(*answers.reach);
     case Question::turn: return turn_key(site, *answers.turn);
-    case Question::drain: return drain_key(site, answers.surface);
+    case Question::drain: return drain_key(site, answers);
     case Question::clear: return clear_key(*answers.clear);
     case Question::pace: return {{{}, "flows: by the centre sump alone"}, {{}, "stays: on the floor, without a sweep"}};
     case Question::grow: break;

@@ -111,7 +111,11 @@ std::string phase_words(const Site& site, const Item& item) {
 
 /// Spouts have no place of their own: they are in the table of spouts.
 Table item_table(const Site& site) {
-  Table table{"Items", "Places are of centres, or the middle of a line, east and north of the plan's origin.", {}, {}};
+  Table table{"Items",
+              "Places are of centres, or the middle of a line, east and north of the plan's origin. Spouts have a "
+              "table of their own.",
+              {},
+              {}};
   table.columns = {{"no.", 0.8},
                    {"item", 3.4},
                    {"kind", 2.2},

@@ -45,6 +45,7 @@ std::vector<SitePath> gathering_ways(const drain::Flow& flow, double least_area_
     std::vector<drain::Cell> cells;
     for (drain::Cell cell = head; cell != drain::outside; cell = flow.receiver[static_cast<std::size_t>(cell)]) {
       cells.push_back(cell);
+      if (drain::on_rim(flow.frame, cell)) break;
       if (std::exchange(drawn[static_cast<std::size_t>(cell)], std::uint8_t{1}) != 0) break;
     }
     ways.push_back(drain::as_path(flow.frame, cells));

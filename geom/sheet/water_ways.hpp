@@ -7,7 +7,7 @@
 
 namespace yardwright {
 
-/// From where a way begins down to where it joins another or leaves the ground; none twice.
+/// From where a way begins down to where it joins another or comes to the rim of the ground; none twice.
 std::vector<SitePath> gathering_ways(const drain::Flow& flow, double least_area_m2);
 
 /// The same as thin arrows.
