@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "geom/ground/design_surface.hpp"
+
 namespace yardwright {
 
 namespace {
@@ -11,15 +13,15 @@ bool is_one_of(const Thing& thing) {
   return (std::holds_alternative<Kinds>(thing) || ...);
 }
 
-bool shapes_the_ground(const Thing& thing) { return is_one_of<Pad, Berm, Swale>(thing); }
-
 /// Things that only the drawing reads.
 bool is_paper(const Thing& thing) { return is_one_of<Picture, Dimension>(thing); }
 
 bool reads_kind(Question question, const Thing& thing) {
   switch (question) {
     case Question::reach:
-      return !is_paper(thing) && !is_one_of<Drive, Route, Gate, Scale, Well, OverheadLine, Culvert, Cover, Tank>(thing);
+      return shapes_ground(thing) ||
+             (!is_paper(thing) &&
+              !is_one_of<Drive, Route, Gate, Scale, Well, OverheadLine, Culvert, Cover, Tank>(thing));
     case Question::drain: return !is_paper(thing) && !is_one_of<Route, Gate, Spout, OverheadLine>(thing);
     case Question::pace: return is_one_of<Bin, Leg, Dryer, OverheadHolding, Receiving, Conveyor, Spout>(thing);
     case Question::turn:
@@ -53,7 +55,7 @@ Site read_by_surface(const Site& site) {
   Site slice;
   slice.ground = site.ground;
   std::ranges::copy_if(site.items, std::back_inserter(slice.items),
-                       [](const Item& item) { return shapes_the_ground(item.thing); });
+                       [](const Item& item) { return shapes_ground(item.thing); });
   return slice;
 }
 

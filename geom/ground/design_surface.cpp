@@ -14,8 +14,6 @@ void grade_all(const Site& site, Grading& grading) {
   for_each<Kind>(site, [&](const Item&, const Kind& kind) { grading.grade(kind); });
 }
 
-bool grades(const Item& item) { return as<Pad>(item) || as<Swale>(item) || as<Berm>(item); }
-
 /// The cells from `low` to `high`, both counted.
 struct CellRange {
   CellIndex low, high;
@@ -29,20 +27,28 @@ void widen(std::optional<CellRange>& range, CellIndex cell) {
 
 }  // namespace
 
+bool shapes_ground(const Thing& thing) {
+  const Drive* drive = std::get_if<Drive>(&thing);
+  return std::holds_alternative<Pad>(thing) || std::holds_alternative<Swale>(thing) ||
+         std::holds_alternative<Berm>(thing) || (drive != nullptr && drive->is_graded());
+}
+
 DesignSurface design_surface(const Site& site) {
   const LevelGrid& existing = site.ground.levels;
-  if (existing.empty() || std::ranges::none_of(site.items, grades)) return {existing, existing};
+  if (existing.empty() || std::ranges::none_of(site.items, shapes_ground, &Item::thing)) return {existing, existing};
   Grading grading{existing};
   grade_all<Pad>(site, grading);
+  grade_all<Drive>(site, grading);
   grade_all<Swale>(site, grading);
   grade_all<Berm>(site, grading);
   return {existing, std::move(grading).levels()};
 }
 
 std::optional<Box> affected_area(const Item& item, const LevelGrid& ground) {
-  if (ground.empty() || !grades(item)) return std::nullopt;
+  if (ground.empty() || !shapes_ground(item.thing)) return std::nullopt;
   Grading grading{ground};
   if (const Pad* pad = as<Pad>(item)) grading.grade(*pad);
+  if (const Drive* drive = as<Drive>(item)) grading.grade(*drive);
   if (const Swale* swale = as<Swale>(item)) grading.grade(*swale);
   if (const Berm* berm = as<Berm>(item)) grading.grade(*berm);
   return changed_area(ground, std::move(grading).levels());

@@ -1,6 +1,6 @@
-// The ground as it lies and as it will lie: existing levels, with the site's pads, swales and berms cut and
-// filled into them, in that order and each kind in the site's order. Levels in metres above the ground's datum.
-// A side slope runs from its pad, swale or berm to where it first meets the ground and ends there. Assumes cells
+// The ground as it lies and as it will lie: existing levels, with the site's pads, graded drives, swales
+// and berms cut and filled into them, in that order and each kind in the site's order. Levels in metres above the ground's datum.
+// A side slope runs from its pad, drive, swale or berm to where it first meets the ground and ends there. Assumes cells
 // small against the things graded; a feature's ends are rounded. docs/methods/ground.md
 #pragma once
 
@@ -19,6 +19,9 @@ struct DesignSurface {
   double existing_level_m(SitePoint at) const { return known() ? level_at(existing, at) : 0.0; }
   double level_m(SitePoint at) const { return known() ? level_at(design, at) : 0.0; }
 };
+
+/// Whether it changes the ground: a pad, swale or berm, or a drive that is graded.
+bool shapes_ground(const Thing& thing);
 
 /// Shares the existing levels' data where the site grades nothing.
 DesignSurface design_surface(const Site& site);

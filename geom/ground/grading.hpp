@@ -15,6 +15,8 @@ class Grading {
 
   /// The top at its level; beyond it the ground is kept within the slopes that rise and fall from the edge.
   void grade(const Pad& pad);
+  /// The middle no steeper than its greatest grade, from the levels as they have become so far; as a pad beyond its edges.
+  void grade(const Drive& drive);
   /// The bottom falls evenly from end to end; nothing is filled where the ground lies below it.
   void grade(const Swale& swale);
   /// The top follows the existing ground along the path, at its height above it; nothing is cut.

@@ -24,7 +24,10 @@ ItemMarks marks_of(const Drive& drive, const Scene& scene) {
   const SitePath middle = with_fillets(drive.path, drive.corner_radius_m, curve_step_m);
   add_region(marks.shapes, strip_of(middle, drive.width_m), surface_colour(drive.surface),
              {palette::earth.faded(0.5), 0.15, {}});
-  if (!scene.item.name.empty()) {
+  if (drive.is_graded()) {
+    const std::string grade = short_text_of(drive.greatest_grade_ratio, Quantity::grade, scene.style.units);
+    add_named_along(marks, scene, middle, "graded to " + grade, palette::earth);
+  } else if (!scene.item.name.empty()) {
     add_words_along(marks, scene.style, middle, scene.item.name, palette::earth);
   }
   return marks;

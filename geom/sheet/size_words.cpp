@@ -37,7 +37,9 @@ class Size {
     return box(pit.body.length_m, pit.body.width_m, pit.body.depth_m) + " deep";
   }
   std::string operator()(const Drive& drive) const {
-    return fmt::format("{} wide, {} long", m(drive.width_m), m(length(drive.path)));
+    const std::string size = fmt::format("{} wide, {} long", m(drive.width_m), m(length(drive.path)));
+    if (!drive.is_graded()) return size;
+    return size + ", graded to " + short_text_of(drive.greatest_grade_ratio, Quantity::grade, units_);
   }
   std::string operator()(const Route& route) const { return route.vehicle; }
   std::string operator()(const Gate& gate) const { return m(gate.width_m) + " clear"; }

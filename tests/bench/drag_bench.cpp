@@ -31,10 +31,18 @@ void drag(benchmark::State& state, const Site& start, std::string_view kind) {
 
 void bin_on_sixty_items(benchmark::State& state) { drag(state, scenes::drag_yard(), "bin"); }
 void berm_on_sixty_items(benchmark::State& state) { drag(state, scenes::drag_yard(), "berm"); }
+void graded_drive_on_sixty_items(benchmark::State& state) {
+  Site site = scenes::drag_yard();
+  for (Item& item : site.items) {
+    if (Drive* drive = std::get_if<Drive>(&item.thing)) drive->greatest_grade_ratio = 0.02;
+  }
+  drag(state, site, "drive");
+}
 void bin_on_the_old_yard(benchmark::State& state) { drag(state, scenes::old_yard(), "bin"); }
 
 BENCHMARK(bin_on_sixty_items)->Unit(benchmark::kMillisecond);
 BENCHMARK(berm_on_sixty_items)->Unit(benchmark::kMillisecond);
+BENCHMARK(graded_drive_on_sixty_items)->Unit(benchmark::kMillisecond);
 BENCHMARK(bin_on_the_old_yard)->Unit(benchmark::kMillisecond);
 
 }  // namespace

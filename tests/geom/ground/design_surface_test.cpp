@@ -143,3 +143,38 @@ TEST_CASE("Lines and outlines that are not yet drawn grade nothing") {
                                  Swale{{{5, 5}, {5, 5}}}};
   CHECK(graded(ground, begun).design == ground);
 }
+
+TEST_CASE("A drive that is not graded leaves the ground as it lies") {
+  const LevelGrid ground = rolling_ground(one_metre, 5);
+  CHECK(graded(ground, {Drive{{{0, 0}, {80, 60}}}}).design.same_data(ground));
+  CHECK(graded(ground, {Drive{.path = {{5, 5}, {5, 5}}, .greatest_grade_ratio = 0.1}}).design == ground);
+}
+
+TEST_CASE("A graded drive up a plane too steep for it is cut at its top and filled at its foot alike") {
+  // Geometry: 80 m at 12 % rise 9.6 m, at 8 % 6.4 m; half of the 3.2 m too much is cut at the top, half filled at the foot.
+  const auto plane = ground_of(quarter_metre, [](SitePoint at) { return 100 + 0.12 * at.x; });
+  const Drive drive{.path = {{10, 50}, {90, 50}}, .width_m = 4, .greatest_grade_ratio = 0.08};
+  const DesignSurface surface = graded(plane, {drive});
+  for (const double x_m : {10.125, 30.125, 50.125, 70.125, 89.875}) {
+    INFO(x_m);
+    CHECK(surface.level_m({x_m, 50}) == Approx(106 + 0.08 * (x_m - 50)).margin(1e-3));
+  }
+  CHECK(surface.level_m({30.125, 52.625}) == Approx(106 + 0.08 * (30.125 - 50) - 0.625 / 3).margin(1e-3));
+  CHECK(surface.level_m({70.125, 47.375}) == Approx(106 + 0.08 * (70.125 - 50) + 0.625 / 3).margin(1e-3));
+}
+
+TEST_CASE("A graded drive falls by its crown from its middle to its edges") {
+  const Drive drive{.path = {{10, 50}, {90, 50}}, .width_m = 6, .greatest_grade_ratio = 0.1, .crown_ratio = 0.04};
+  const DesignSurface surface = graded(flat_ground(quarter_metre, 100), {drive});
+  CHECK(surface.level_m({50, 50.125}) == Approx(100 - 0.005).margin(float_m));
+  CHECK(surface.level_m({50, 51.125}) == Approx(100 - 0.045).margin(float_m));
+  CHECK(surface.level_m({50, 47.125}) == Approx(100 - 0.115).margin(float_m));
+}
+
+TEST_CASE("A graded drive meets a pad at the pad's level") {
+  const auto plane = ground_of(quarter_metre, [](SitePoint at) { return 100 + 0.05 * (at.x - 60); });
+  const Drive drive{.path = {{10, 50}, {61, 50}}, .width_m = 4, .greatest_grade_ratio = 0.08};
+  const DesignSurface surface = graded(plane, {Pad{{{60, 40}, {80, 40}, {80, 60}, {60, 60}}, 101, 3.0}, drive});
+  CHECK(surface.level_m({60, 50}) == Approx(101).margin(0.1));
+  CHECK(surface.level_m({60 - 6.25, 50}) == Approx(101 - 0.08 * 6.25).margin(0.1));
+}

@@ -69,4 +69,29 @@ TEST_CASE("Cut and fill add up to the difference of the two surfaces, on random 
   }
 }
 
+TEST_CASE("Earth of a drive over a ridge or through a hollow, graded from 12 to 8 percent, is that of its sections") {
+  // Geometry: level across, the middle h off the ground: a section is h (w + 3 h). h grows by 4 % over 50 m to 2 m and back:
+  // 2 * 50 m * (4.2 * 2 / 2 + 3 * 4 / 3) = 820 m3, all cut or all filled.
+  const GridFrame quarter{{-10, -20}, 0.25, 480, 160};
+  const Drive drive{.path = {{0, 0}, {100, 0}}, .width_m = 4.2, .greatest_grade_ratio = 0.08};
+  for (const double up : {0.12, -0.12}) {
+    const LevelGrid ground =
+        ground_of(quarter, [up](SitePoint at) { return 100 + up * std::max(0.0, 50 - std::abs(at.x - 50)); });
+    const Earthwork work = earthwork(design_surface(site_with<Thing>(ground, {drive})));
+    CHECK(work.cut_m3 == Approx(up > 0 ? 820 : 0).epsilon(0.01).margin(1));
+    CHECK(work.fill_m3 == Approx(up > 0 ? 0 : 820).epsilon(0.01).margin(1));
+  }
+}
+
+TEST_CASE("A drive benched into a side hill moves the two triangles of the old handbooks") {
+  // Geometry: half width b, hill m: each side ends at d = m b / (1/s - m) beyond the edge, a triangle of m b (b + d) / 2.
+  const GridFrame quarter{{0, -20}, 0.25, 400, 160};
+  const LevelGrid ground = ground_of(quarter, [](SitePoint at) { return 100 + 0.1 * at.y; });
+  const Drive drive{.path = {{-50, 0}, {150, 0}}, .width_m = 6, .greatest_grade_ratio = 0.08};
+  const Earthwork work = earthwork(design_surface(site_with<Thing>(ground, {drive})));
+  const double beyond_m = 0.1 * 3 / (1 / 3.0 - 0.1), section_m2 = 0.1 * 3 * (3 + beyond_m) / 2;
+  CHECK(work.cut_m3 == Approx(100 * section_m2).epsilon(0.01));
+  CHECK(work.fill_m3 == Approx(100 * section_m2).epsilon(0.01));
+}
+
 TEST_CASE("No ground needs no earthwork") { CHECK(earthwork(DesignSurface{}) == Earthwork{}); }
