@@ -3,13 +3,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geom/turn/grade.hpp"
+#include "geom/turn/grade_mends.hpp"
 #include "geom/turn/least_change.hpp"
+#include "geom/turn/radius_mends.hpp"
 
 namespace yardwright::turn {
 
 namespace {
 
-constexpr double grade_step_m = 1.0;
 constexpr double widest_radius_m = 60;
 constexpr double exact_m = 0.01;
 /// A straight route has no tightest corner; its radius is told as this.
@@ -37,18 +39,9 @@ bool knows(const DesignSurface& surface, const SitePath& line) {
   return surface.known() && std::ranges::all_of(line, [&](SitePoint p) { return frame.contains(frame.cell_of(p)); });
 }
 
-/// Points every `grade_step_m` along a line, its end included.
-SitePath every_metre(const SitePath& line) {
-  const double length_m = length(line);
-  SitePath points;
-  for (double at_m = 0; at_m < length_m; at_m += grade_step_m) points.push_back(pose_at(line, at_m).at);
-  points.push_back(pose_at(line, length_m).at);
-  return points;
-}
-
 }  // namespace
 
-Finding radius_finding(const RouteCase& route, const RuleBook& rules) {
+Finding radius_finding(const RouteCase& route, const RuleBook& rules, MendSearch& search) {
   Rule rule = rules.at("turn.radius");
   rule.value += route.vehicle.least_front_radius_m;
   const double radius_m = told_radius_m(route.course);
@@ -62,6 +55,8 @@ Finding radius_finding(const RouteCase& route, const RuleBook& rules) {
     finding.mends.push_back(rounded(route, rule.value * (1 + 1e-12)));
   } else {
     finding.note = "the legs between its corners are too short for that radius; draw the corners farther apart";
+    auto mend = search.may_seek() ? roomier_route(route, rule.value) : std::nullopt;
+    if (mend) finding.mends.push_back(std::move(*mend));
   }
   return finding;
 }
@@ -87,34 +82,22 @@ Finding hitch_finding(const RouteCase& route, const RuleBook& rules, MendSearch&
   return finding;
 }
 
-Steepest steepest_grade(const SitePath& line, const DesignSurface& surface, double over_m) {
-  Steepest steepest;
-  const SitePath points = every_metre(line);
-  const auto window = std::clamp<std::size_t>(static_cast<std::size_t>(std::lround(over_m / grade_step_m)), 1,
-                                              std::max<std::size_t>(points.size(), 2) - 1);
-  for (std::size_t i = 0; i + window < points.size(); ++i) {
-    double run_m = 0;
-    for (std::size_t k = i; k < i + window; ++k) run_m += distance(points[k], points[k + 1]);
-    const double rise_m = surface.level_m(points[i + window]) - surface.level_m(points[i]);
-    if (run_m <= 0 || std::abs(rise_m / run_m) < steepest.grade_ratio) continue;
-    steepest = {std::abs(rise_m / run_m), points[i + window / 2]};
-  }
-  return steepest;
-}
-
-Finding grade_finding(const RouteCase& route, const DesignSurface& surface, const RuleBook& rules) {
+Finding grade_finding(const RouteCase& route, const DesignSurface& surface, const RuleBook& rules, MendSearch& search) {
   const Rule& rule = rules.at("turn.grade");
   if (!knows(surface, route.line)) {
     return not_checked(Question::turn, rule.id, {route.item.id}, "Grade along " + title_of(route.item),
                        "the ground is not known along the whole way; bring it in with yardwright ground");
   }
-  const Steepest steepest = steepest_grade(route.line, surface, rules.at("turn.grade-length").value);
+  const double over_m = rules.at("turn.grade-length").value;
+  const Steepest steepest = steepest_grade(route.line, surface, over_m);
   Finding finding =
       judged(Question::turn, rule, Bound::at_most, steepest.grade_ratio, {route.item.id}, Verdict::caution);
   finding.place = {steepest.at};
   finding.title =
       finding.verdict == Verdict::pass ? "Grade along " + title_of(route.item) : title_of(route.item) + " is steep";
-  if (finding.verdict != Verdict::pass) finding.note = "grade it with a pad, or lead it along the slope";
+  if (finding.verdict == Verdict::pass || !search.may_seek()) return finding;
+  finding.mends = grade_mends(route, surface, {rule.value, over_m}, steepest.grade_ratio);
+  if (finding.mends.empty()) finding.note = "grading the drive under it is not enough: lead it along the slope";
   return finding;
 }
 

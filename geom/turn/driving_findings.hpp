@@ -9,19 +9,11 @@
 
 namespace yardwright::turn {
 
-Finding radius_finding(const RouteCase& route, const RuleBook& rules);
+Finding radius_finding(const RouteCase& route, const RuleBook& rules, MendSearch& search);
 Finding hitch_finding(const RouteCase& route, const RuleBook& rules, MendSearch& search);
-Finding grade_finding(const RouteCase& route, const DesignSurface& surface, const RuleBook& rules);
+Finding grade_finding(const RouteCase& route, const DesignSurface& surface, const RuleBook& rules, MendSearch& search);
 
 /// Whether the way comes to every stop, in their order.
-Findings stop_findings(const RouteCase& route, const RuleBook& rules);
-
-/// The steepest grade, up or down, over any stretch of `over_m` along a line (the whole line where it is shorter),
-/// and the middle of that stretch.
-struct Steepest {
-  double grade_ratio = 0;
-  SitePoint at;
-};
-Steepest steepest_grade(const SitePath& line, const DesignSurface& surface, double over_m);
+Findings stop_findings(const RouteCase& route, const RuleBook& rules, MendSearch& search);
 
 }  // namespace yardwright::turn

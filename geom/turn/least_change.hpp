@@ -10,4 +10,7 @@ namespace yardwright::turn {
 /// Sizes are first tried doubling from most/64, so that the first window of passing sizes is the one found.
 std::optional<double> least_that_passes(double most, double exact, const std::function<bool(double)>& passes);
 
+/// The same where only narrow windows of sizes may pass: tried in steps that grow by a quarter from most/64.
+std::optional<double> least_in_small_steps(double most, double exact, const std::function<bool(double)>& passes);
+
 }  // namespace yardwright::turn

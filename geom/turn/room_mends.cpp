@@ -4,8 +4,10 @@
 #include <cmath>
 #include <limits>
 
+#include "geom/shape/path.hpp"
 #include "geom/site/footprint.hpp"
 #include "geom/turn/least_change.hpp"
+#include "geom/turn/path_changes.hpp"
 
 namespace yardwright::turn {
 
@@ -14,6 +16,7 @@ namespace {
 constexpr double farthest_move_m = 30;
 constexpr double widest_radius_m = 60;
 constexpr double exact_m = 0.01;
+constexpr int ways_around = 16;
 
 /// The room beside an item as the check measures it by that rule. Where the route no longer goes through a gate, a stand or a
 /// drive-through, either has left its place and not given room: that is none.
@@ -59,9 +62,10 @@ std::optional<Mend> moved_item(const RouteCase& route, const ItemClearance& near
 
 /// Whether a changed route has the room, and does not ask for a tighter turn than before or than the vehicle makes.
 bool has_room(const RouteCase& route, const Item& changed, const ItemClearance& near, double required_m) {
-  const RouteCase other = route_case(route.site, changed, route.vehicle);
-  const double radius_m = least_radius_m(other.course);
+  const Route& drawn = *as<Route>(changed);
+  const double radius_m = least_radius_m(course_of(drawn.path, drawn.corner_radius_m));
   if (radius_m < std::min(least_radius_m(route.course), route.vehicle.least_front_radius_m)) return false;
+  const RouteCase other = route_case(route.site, changed, route.vehicle);
   return room_m(other, find(route.site, near.item), near.rule) >= required_m;
 }
 
@@ -109,14 +113,83 @@ std::optional<Mend> wider_corners(const RouteCase& route, const ItemClearance& n
               {PutItem{with_radius_more_by(*enough)}}};
 }
 
+/// The item moved any way around, where none of the four straight ways passes.
+std::optional<Mend> moved_around(const RouteCase& route, const ItemClearance& near, double required_m) {
+  const Item* item = find(route.site, near.item);
+  if (item == nullptr) return std::nullopt;
+  std::optional<Mend> best;
+  for (int i = 0; i < ways_around; ++i) {
+    const SiteVector way = direction(Bearing::degrees(360.0 * i / ways_around));
+    const auto there = [&](double by_m) {
+      Item changed = *item;
+      changed.thing = moved(changed.thing, way * by_m);
+      return changed;
+    };
+    const auto by_m = least_in_small_steps(best ? best->change : farthest_move_m, exact_m, [&](double m) {
+      const Item changed = there(m);
+      return room_m(route, &changed, near.rule) >= required_m;
+    });
+    if (by_m) best = Mend{"move " + title_of(*item), Quantity::length, *by_m, *by_m, {PutItem{there(*by_m)}}};
+  }
+  return best;
+}
+
+/// Changes of the path near the place where it is tight: its corners there any way around, its legs there sideways, and a new
+/// corner drawn away from the thing.
+std::vector<PathChange> changes_near(const RouteCase& route, const ItemClearance& near) {
+  const SitePath path = without_repeats(route.route().path);
+  const SitePoint tight = near.clearance.on_obstacle;
+  const auto leg_gap_m = [&](std::size_t leg) {
+    return nearest_on_segment(path[leg], path[leg + 1], tight).distance_m;
+  };
+  std::size_t leg = 0;
+  for (std::size_t i = 0; i + 1 < path.size(); ++i) {
+    if (leg_gap_m(i) < leg_gap_m(leg)) leg = i;
+  }
+  std::vector<PathChange> changes;
+  add_leg_shifts(changes, path, leg);
+  const SitePoint on_leg = nearest_on_segment(path[leg], path[leg + 1], tight).point;
+  const SiteVector left = left_of(unit(path[leg + 1] - path[leg]));
+  for (const SiteVector way : {left, -left}) add_new_corner(changes, path, leg, on_leg + way);
+  for (const std::size_t corner : {leg, leg + 1}) {
+    if (corner > 0 && corner + 1 < path.size()) add_corner_moves(changes, path, corner, ways_around);
+  }
+  return changes;
+}
+
+/// The path changed in other ways than by its nearest corner straight away.
+std::optional<Mend> other_path(const RouteCase& route, const ItemClearance& near, double required_m) {
+  std::optional<Mend> best;
+  for (const PathChange& change : changes_near(route, near)) {
+    const auto changed = [&](double by_m) {
+      Item other = route.item;
+      std::get<Route>(other.thing).path = change.by(by_m);
+      return other;
+    };
+    const auto by_m = least_that_passes(best ? best->change : farthest_move_m, exact_m,
+                                        [&](double m) { return has_room(route, changed(m), near, required_m); });
+    if (!by_m || (best && *by_m >= best->change)) continue;
+    best = Mend{std::string{change.words} + " " + title_of(route.item),
+                Quantity::length,
+                *by_m,
+                *by_m,
+                {PutItem{changed(*by_m)}}};
+  }
+  return best;
+}
+
 }  // namespace
 
 std::vector<Mend> room_mends(const RouteCase& route, const ItemClearance& near, double required_m, MendSearch& search) {
   std::vector<Mend> mends;
-  for (const auto lever : {moved_corner, moved_item, wider_corners}) {
-    if (!search.may_seek()) break;
-    if (auto mend = lever(route, near, required_m)) mends.push_back(std::move(*mend));
-  }
+  const auto seek = [&](auto... levers) {
+    for (const auto lever : {levers...}) {
+      if (!search.may_seek()) break;
+      if (auto mend = lever(route, near, required_m)) mends.push_back(std::move(*mend));
+    }
+  };
+  seek(moved_corner, moved_item, wider_corners);
+  if (mends.empty()) seek(moved_around, other_path);
   std::ranges::stable_sort(mends, {}, &Mend::change);
   return mends;
 }

@@ -54,13 +54,13 @@ class Asker {
   void judge(const RouteCase& route, DrivenRoute driven) {
     const RuleBook& rules = catalogs_.rules;
     Findings& findings = answer_.findings;
-    findings.push_back(radius_finding(route, rules));
+    findings.push_back(radius_finding(route, rules, search_));
     if (route.vehicle.units.size() > 1) findings.push_back(hitch_finding(route, rules, search_));
     append(findings, room_findings(route, rules, driven.clearances, search_));
     append(findings, opening_findings(route, rules));
     append(findings, overhead_findings(route, surface_, rules));
-    findings.push_back(grade_finding(route, surface_, rules));
-    append(findings, stop_findings(route, rules));
+    findings.push_back(grade_finding(route, surface_, rules, search_));
+    append(findings, stop_findings(route, rules, search_));
     answer_.routes.push_back(std::move(driven));
   }
 
