@@ -16,8 +16,6 @@ namespace yardwright::clear {
 
 namespace {
 
-constexpr double table_voltage_v = 22e3;  // the published clearances are for 750 V to 22 kV
-
 std::string title_of_id(const Site& site, ItemId id) {
   const Item* item = find(site, id);
   return item != nullptr ? title_of(*item) : "";
@@ -93,6 +91,20 @@ void add_lines(Answer& answer, const Yard& yard) {
   });
 }
 
+Finding ammonia_by_people(const Item& tank, const RuleBook& rules) {
+  return not_checked(Question::clear, rules.at("clear.ammonia-assembly"), Bound::at_least, {tank.id},
+                     title_of(tank) + " and places where people gather",
+                     "schools, churches and the like are not on the plan: measure to the nearest, and ask the state");
+}
+
+Finding high_voltage(const Item& item, const OverheadLine& line, const RuleBook& rules) {
+  Finding finding = not_checked(Question::clear, rules.at("clear.line-voltage"), Bound::at_most, {item.id},
+                                title_of(item) + " has a higher voltage than the published clearances are for",
+                                "more is needed than what was judged: ask the utility");
+  finding.measured = line.voltage_v;
+  return finding;
+}
+
 void add_unanswered(Answer& answer, const Yard& yard) {
   const auto say = [&](std::string rule, std::vector<ItemId> items, std::string title, std::string why) {
     answer.findings.push_back(
@@ -103,14 +115,11 @@ void add_unanswered(Answer& answer, const Yard& yard) {
         "the lot is not drawn: draw its corners and name its edges");
   }
   for (const Solid& solid : yard.solids) {
-    if (solid.part != part::ammonia_tank) continue;
-    say("clear.ammonia-assembly", {solid.item->id}, title_of(*solid.item) + " and places where people gather",
-        "schools, churches and the like are not on the plan: measure to the nearest, and ask the state");
+    if (solid.part == part::ammonia_tank) answer.findings.push_back(ammonia_by_people(*solid.item, yard.rules));
   }
   for_each<OverheadLine>(yard.site, [&](const Item& item, const OverheadLine& line) {
-    if (line.voltage_v <= table_voltage_v) return;
-    say("clear.line-voltage", {item.id}, title_of(item) + " has a higher voltage than the published clearances are for",
-        "more is needed than what was judged: ask the utility");
+    if (line.voltage_v > yard.rules.at("clear.line-voltage").value)
+      answer.findings.push_back(high_voltage(item, line, yard.rules));
   });
 }
 

@@ -23,6 +23,7 @@ bool clears(double port_m, double conductor_m, const RuleBook& rules) {
 }  // namespace
 
 std::optional<double> portable_distance_m(double port_m, double conductor_m, const RuleBook& rules) {
+  if (const Rule& whole = rules.at("clear.line-portable"); whole.own) return whole.value;
   if (clears(port_m, conductor_m, rules)) return std::nullopt;
   const double top_m = port_m + rules.at("clear.line-probe").value;
   const bool in_table = conductor_m <= rules.at("clear.line-ground").value + 1e-9;

@@ -2,7 +2,7 @@
 // port's height and h the conductor's, both above the ground at the bin. A line that clears the port by the probe
 // clearance clears at any distance; else the envelope is level out to V + clearance, then falls 1 in 1.5. The
 // published table runs that slope to 18.0 ft for its 18.5 ft line, so heights up to 18.5 ft are run as 18.0 at
-// most. It is the utility that decides. Sources: docs/methods/clear.md.
+// most. It is the utility that decides: a distance that the site sets as its own holds whatever the heights are. Sources: docs/methods/clear.md.
 #pragma once
 
 #include <optional>

@@ -73,20 +73,20 @@ bool has(const Site& site) {
 }
 
 /// The harvest day is not on the plan yet; each part of it says what it needs.
-void add_unasked(Answer& answer, const Site& site) {
-  const auto say = [&](std::string rule, std::string title, std::string why) {
-    answer.findings.push_back(not_checked(Question::pace, std::move(rule), {}, std::move(title), std::move(why)));
+void add_unasked(Answer& answer, const Site& site, const RuleBook& rules) {
+  const auto say = [&](std::string_view rule, Bound bound, std::string title, std::string why) {
+    answer.findings.push_back(not_checked(Question::pace, rules.at(rule), bound, {}, std::move(title), std::move(why)));
   };
   if (has<Dryer>(site)) {
-    say("pace.wet-holding", "Wet holding over the harvest day",
+    say("pace.wet-holding", Bound::at_least, "Wet holding over the harvest day",
         "needs the combine's rate, the hours a day and the moisture that comes in; the plan does not carry them");
   }
   if (has<Receiving>(site) || has<Leg>(site) || has<Dryer>(site)) {
-    say("pace.bottleneck", "What the combine waits for",
+    say("pace.bottleneck", Bound::at_least, "What the combine waits for",
         "needs the combine's rate, the trucks and their haul times; the plan does not carry them");
   }
   if (!answer.bins.empty()) {
-    say("pace.days", "The day on which the last bin is full",
+    say("pace.days", Bound::at_most, "The day on which the last bin is full",
         "needs the combine's rate, the hours a day and the filling order; the plan does not carry them");
   }
 }
@@ -100,7 +100,7 @@ Answer ask(const Site& site, const DesignSurface&, const Catalogs& catalogs) {
     if (const auto store = store_of(item)) report_bin(answer, item, *store, catalogs);
   }
   if (!answer.bins.empty()) answer.findings.push_back(capacity_finding(answer, catalogs.rules));
-  add_unasked(answer, site);
+  add_unasked(answer, site, catalogs.rules);
   if (answer.bins.empty()) {
     answer.findings.push_back(
         not_checked(Question::pace, "pace.capacity", {}, "What the yard holds", "there is no bin yet; place one"));

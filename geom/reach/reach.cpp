@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 #include <tuple>
 
@@ -38,18 +39,19 @@ Finding outlets_finding(const Site& site, const RuleBook& rules, const Item& ite
   int used = 0;
   for_each<Spout>(site, [&](const Item&, const Spout& spout) { used += spout.from == item.id ? 1 : 0; });
   Rule rule = rules.at("reach.outlets");
-  rule.value = leg.outlets;
+  const int needed = std::max(0, static_cast<int>(std::ceil(used - rule.value)));
+  rule.value += leg.outlets;
   Finding finding = judged(Question::reach, rule, Bound::at_most, used, {item.id});
   finding.place = {leg.at};
   finding.title = finding.verdict == Verdict::pass ? "Outlets of " + title_of(item)
                                                    : title_of(item) + " has more spouts than outlets";
   if (finding.verdict != Verdict::pass) {
     Item wider = item;
-    std::get<Leg>(wider.thing).outlets = used;
+    std::get<Leg>(wider.thing).outlets = needed;
     finding.mends.push_back({"give " + title_of(item) + " a distributor with more outlets",
                              Quantity::count,
-                             static_cast<double>(used - leg.outlets),
-                             static_cast<double>(used),
+                             static_cast<double>(needed - leg.outlets),
+                             static_cast<double>(needed),
                              {PutItem{wider}}});
   }
   return finding;

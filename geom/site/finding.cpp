@@ -45,6 +45,17 @@ Finding not_checked(Question question, std::string rule, std::vector<ItemId> ite
   return finding;
 }
 
+Finding not_checked(Question question, const Rule& rule, Bound bound, std::vector<ItemId> items, std::string title,
+                    std::string why) {
+  Finding finding = not_checked(question, rule.id, std::move(items), std::move(title), std::move(why));
+  finding.quantity = rule.quantity;
+  finding.bound = bound;
+  finding.required = rule.value;
+  finding.basis = rule.basis;
+  finding.source = rule.source;
+  return finding;
+}
+
 void sort_by_need(Findings& findings) {
   const auto need = [](const Finding& f) {
     const double scale = std::max(std::abs(f.required), 1e-9);

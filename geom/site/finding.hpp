@@ -61,6 +61,9 @@ Finding judged(Question question, const Rule& rule, Bound bound, double measured
 
 /// A check that could not run, and why.
 Finding not_checked(Question question, std::string rule, std::vector<ItemId> items, std::string title, std::string why);
+/// The same where a rule tells what would be asked: its value is kept, with basis and source.
+Finding not_checked(Question question, const Rule& rule, Bound bound, std::vector<ItemId> items, std::string title,
+                    std::string why);
 
 /// Worst verdict first, then smallest margin relative to what is required, then id.
 void sort_by_need(Findings& findings);

@@ -9,6 +9,18 @@
 
 namespace yardwright {
 
+namespace {
+
+/// What the rule says where a check did not run and a person is sent to measure instead.
+std::string asked_words(const Finding& finding, UnitSystem units) {
+  const bool is_measurable = finding.quantity == Quantity::length || finding.quantity == Quantity::voltage;
+  if (!is_measurable || finding.required == 0) return "";
+  const std::string required = text_of(finding.required, finding.quantity, units);
+  return (finding.bound == Bound::at_least ? "the rule says at least " : "the rule says at most ") + required;
+}
+
+}  // namespace
+
 std::string headline(const Finding& finding) {
   std::string text = finding.title;
   if (!text.empty()) text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
@@ -16,7 +28,7 @@ std::string headline(const Finding& finding) {
 }
 
 std::string measured_words(const Finding& finding, UnitSystem units) {
-  if (finding.verdict == Verdict::not_checked) return "";
+  if (finding.verdict == Verdict::not_checked) return asked_words(finding, units);
   const std::string measured = text_of(finding.measured, finding.quantity, units);
   const std::string required = text_of(finding.required, finding.quantity, units);
   if (finding.bound == Bound::at_least) return fmt::format("{} of {} needed", measured, required);

@@ -26,6 +26,7 @@ RuleBook RuleBook::with(const std::vector<RuleOverride>& overrides) const {
     if (found == book.rules_.end()) continue;
     found->value = own.value;
     found->basis = own.basis;
+    found->own = true;
     found->source = own.reason.empty() ? "set for this site" : own.reason;
   }
   return book;

@@ -25,6 +25,7 @@ struct Rule {
   double value = 0;  ///< SI
   Basis basis = Basis::common_practice;
   std::string source;
+  bool own = false;  ///< the value is the site's own, not the book's
   bool operator==(const Rule&) const = default;
 };
 

@@ -33,6 +33,15 @@ TEST_CASE("Findings read as sentences in the reader's units") {
   CHECK(basis_words(flat) == "handbook: a handbook");
 }
 
+TEST_CASE("A check that did not run says what its rule asks, where that is for a person to measure") {
+  const Finding far =
+      not_checked(Question::reach, span, Bound::at_least, {{4}}, "places where people gather", "measure");
+  CHECK(sentence(far, UnitSystem::metric) == "Places where people gather; the rule says at least 10.00 m; measure");
+  CHECK(far.source == span.source);
+  CHECK(sentence(not_checked(Question::reach, slope, Bound::at_least, {}, "a spout", "why"), UnitSystem::us) ==
+        "A spout; why");
+}
+
 TEST_CASE("Findings are listed worst first, then by how much is missing") {
   Findings findings{judged(Question::reach, slope, Bound::at_least, 50, {{1}}),
                     judged(Question::reach, slope, Bound::at_least, 36, {{2}}),
