@@ -21,6 +21,13 @@ std::string title_of_id(const Site& site, ItemId id) {
   return item != nullptr ? title_of(*item) : "";
 }
 
+/// What a person can do where no change of the plan mends it.
+std::string without_mend(const Gap& gap, const Yard& yard) {
+  const auto stays = [&](ItemId id) { return id && find(yard.site, id) != nullptr && !may_move(*find(yard.site, id)); };
+  if (stays(gap.of) || stays(gap.to)) return "a house or well stays where it is: ask whose rule it is for an exception";
+  return "no move of either passes: make one smaller, take one away, or gain land";
+}
+
 Finding finding_of(const Gap& gap, const Check& check, const Yard& yard) {
   Rule rule = *gap.rule;
   rule.value = gap.required_m;
@@ -39,6 +46,7 @@ Finding finding_of(const Gap& gap, const Check& check, const Yard& yard) {
   if (gap.to) finding.title += " " + title_of_id(yard.site, gap.to);
   finding.note = check.note;
   finding.mends = mends_for(gap, check, yard);
+  if (finding.mends.empty()) finding.note += (finding.note.empty() ? "" : "; ") + without_mend(gap, yard);
   return finding;
 }
 

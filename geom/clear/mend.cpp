@@ -80,11 +80,6 @@ std::optional<Move> least_move(Trial& trial, const Thing& thing, SiteVector away
   return move_around(trial, thing, away == SiteVector{} ? SiteVector{0, 1} : away, short_m);
 }
 
-bool may_move(const Item& item) {
-  const Building* building = as<Building>(item);
-  return as<Well>(item) == nullptr && (building == nullptr || building->use != BuildingUse::dwelling);
-}
-
 std::optional<Mend> moving(const Item& item, SiteVector away, const Gap& gap, const Check& check, const Yard& yard) {
   if (!may_move(item)) return std::nullopt;
   Trial trial{item, check, yard};
@@ -173,6 +168,11 @@ void add_wider_pit(std::vector<Mend>& mends, const Item& item, const Gap& gap) {
 }
 
 }  // namespace
+
+bool may_move(const Item& item) {
+  const Building* building = as<Building>(item);
+  return as<Well>(item) == nullptr && (building == nullptr || building->use != BuildingUse::dwelling);
+}
 
 std::vector<Mend> mends_for(const Gap& gap, const Check& check, const Yard& yard) {
   std::vector<Mend> mends;

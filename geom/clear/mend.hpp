@@ -6,6 +6,9 @@
 
 namespace yardwright::clear {
 
+/// Wells and dwellings stay where they are.
+bool may_move(const Item& item);
+
 /// The best first: turning and lowering, then moves of what is built last.
 std::vector<Mend> mends_for(const Gap& gap, const Check& check, const Yard& yard);
 

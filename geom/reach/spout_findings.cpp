@@ -15,6 +15,7 @@ namespace {
 constexpr double hair_m = 1e-6;          // keeps a mend on the passing side of rounding
 constexpr double tallest_leg_m = 100.0;  // the greatest discharge height that a leg's field allows
 constexpr double lowest_eave_m = 2.0;    // a bin lower than this is no mend
+constexpr double farthest_aside_m = 60.0;
 constexpr double worth_naming_m = 15.0;  // a solid farther than this from a spout is not mentioned
 
 std::string spout_words(const SpoutCase& spout) { return "Spout to " + title_of(spout.receiver); }
@@ -71,18 +72,18 @@ std::optional<Mend> move_nearer(const SpoutCase& spout, Angle least) {
               {PutItem{nearer}}};
 }
 
-/// The tightest solid, the leg and the receiver left out.
+/// The tightest solid, the leg and the receiver left out; an item put `instead` of its own place, if any.
 struct Tightest {
   const Item* item = nullptr;
   ClearDistance clear{std::numeric_limits<double>::infinity(), {}};
 };
 
-Tightest tightest(const SpoutCase& spout, const SpoutLine& line) {
+Tightest tightest(const SpoutCase& spout, const SpoutLine& line, const Item* instead = nullptr) {
   Tightest found;
   const Box near = grown(box_of({line.from, line.to}), worth_naming_m);
   for (const Item& item : spout.site.items) {
     if (item.id == spout.leg.id || item.id == spout.receiver.id) continue;
-    const auto solid = solid_of(item, spout.surface);
+    const auto solid = solid_of(instead != nullptr && instead->id == item.id ? *instead : item, spout.surface);
     if (!solid) continue;
     const Box box = box_of(solid->outline);
     if (box.high.x < near.low.x || box.low.x > near.high.x || box.high.y < near.low.y || box.low.y > near.high.y)
@@ -108,6 +109,31 @@ std::optional<Mend> raise_over(const SpoutCase& spout, double required_m) {
     (passes(middle_m) ? high_m : low_m) = middle_m;
   }
   return raise_leg(spout, high_m);
+}
+
+/// The least move of what is in the way to either side of the spout, where it is no dwelling.
+std::optional<Mend> move_aside(const SpoutCase& spout, const Item& item, double required_m) {
+  const Building* building = as<Building>(item);
+  if (building != nullptr && building->use == BuildingUse::dwelling) return std::nullopt;
+  std::optional<Mend> best;
+  const SiteVector left = left_of(unit(spout.line.to - spout.line.from));
+  for (const SiteVector way : {left, -left}) {
+    Item there = item;
+    const auto passes = [&](double by_m) {
+      there.thing = moved(item.thing, way * by_m);
+      return tightest(spout, spout.line, &there).clear.distance_m >= required_m;
+    };
+    double low_m = 0, high_m = farthest_aside_m;
+    if (!passes(high_m)) continue;
+    while (high_m - low_m > 1e-4) {
+      const double middle_m = (low_m + high_m) / 2;
+      (passes(middle_m) ? high_m : low_m) = middle_m;
+    }
+    if (best && best->change <= high_m) continue;
+    there.thing = moved(item.thing, way * high_m);
+    best = Mend{"move " + title_of(item), Quantity::length, high_m, high_m, {PutItem{there}}};
+  }
+  return best;
 }
 
 }  // namespace
@@ -161,7 +187,12 @@ std::optional<Finding> clear_finding(const SpoutCase& spout) {
   finding.title =
       fmt::format("{} {} {}", spout_words(spout), passes ? "clears" : "comes too near to", title_of(*found.item));
   if (!passes) {
-    if (const auto mend = raise_over(spout, rule.value)) finding.mends.push_back(*mend);
+    auto mend = raise_over(spout, rule.value);
+    if (!mend) mend = move_aside(spout, *found.item, rule.value);
+    if (mend)
+      finding.mends.push_back(std::move(*mend));
+    else
+      finding.note = "neither a taller leg nor moving that aside clears it: place the bin or the leg elsewhere";
   }
   return finding;
 }

@@ -14,6 +14,7 @@ namespace {
 
 constexpr double widest_radius_m = 60;
 constexpr double exact_m = 0.01;
+constexpr double coarse_m = 0.1;  // of a radius for which corners are moved
 /// A straight route has no tightest corner; its radius is told as this.
 constexpr double straight_m = 1000;
 
@@ -61,6 +62,29 @@ Finding radius_finding(const RouteCase& route, const RuleBook& rules, MendSearch
   return finding;
 }
 
+namespace {
+
+double greatest_hitch_deg(const RouteCase& route, const Item& changed) {
+  return route_case(route.site, changed, route.vehicle).driven.greatest_hitch.angle.as_degrees();
+}
+
+/// Wider corners; where the legs have no room for them, corners moved until they have.
+std::optional<Mend> unfolded(const RouteCase& route, double most_deg) {
+  const double radius_m = route.route().corner_radius_m;
+  const auto more_m = least_that_passes(widest_radius_m, exact_m, [&](double more) {
+    return greatest_hitch_deg(route, with_corner_radius(route, radius_m + more)) <= most_deg;
+  });
+  if (more_m) return rounded(route, radius_m + *more_m);
+  std::optional<Mend> roomier;
+  const auto wider_m = least_that_passes(widest_radius_m, coarse_m, [&](double wider) {
+    roomier = roomier_route(route, wider);
+    return roomier && greatest_hitch_deg(route, std::get<PutItem>(roomier->edits.front()).item) <= most_deg;
+  });
+  return wider_m ? roomier_route(route, *wider_m) : std::nullopt;
+}
+
+}  // namespace
+
 Finding hitch_finding(const RouteCase& route, const RuleBook& rules, MendSearch& search) {
   Rule rule = rules.at("turn.hitch-angle");
   rule.value += route.vehicle.greatest_hitch_angle.as_degrees();
@@ -72,13 +96,11 @@ Finding hitch_finding(const RouteCase& route, const RuleBook& rules, MendSearch&
       (finding.verdict == Verdict::pass ? " keeps its hitch within its limit on " : " folds too far at a hitch on ") +
       title_of(route.item);
   if (finding.verdict == Verdict::pass || !search.may_seek()) return finding;
-  const auto passes = [&](double more_m) {
-    const Item changed = with_corner_radius(route, route.route().corner_radius_m + more_m);
-    return route_case(route.site, changed, route.vehicle).driven.greatest_hitch.angle.as_degrees() <= rule.value;
-  };
-  if (const auto more_m = least_that_passes(widest_radius_m, exact_m, passes)) {
-    finding.mends.push_back(rounded(route, route.route().corner_radius_m + *more_m));
-  }
+  if (auto mend = unfolded(route, rule.value))
+    finding.mends.push_back(std::move(*mend));
+  else
+    finding.note =
+        "no wider turn fits between its corners: draw it with fewer turns, or drive it with a shorter vehicle";
   return finding;
 }
 

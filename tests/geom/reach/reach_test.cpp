@@ -102,6 +102,20 @@ TEST_CASE("A spout that would cross another bin's roof is found, and raising the
   CHECK(mended.margin < 0.001);
 }
 
+TEST_CASE(
+    "What stands against the receiver's inlet, where no taller leg clears it, is moved aside by the least that does") {
+  Site site = one_bin_yard(80, 90);
+  const Bin tall{.at = {90 * ft, 31 * ft}, .diameter_m = 60 * ft, .eave_height_m = 48 * ft};
+  site.items.push_back({{4}, "Beside", 0, std::nullopt, tall});
+  const Finding against = finding_with(asked(site).findings, "reach.clear-of-roofs");
+  REQUIRE(against.verdict == Verdict::fail);
+  REQUIRE(against.mends.size() == 1);
+  CHECK(against.mends.front().action == "move Beside");
+  const Finding mended = finding_with(asked(apply(site, against.mends.front().edits)).findings, "reach.clear-of-roofs");
+  CHECK(mended.verdict == Verdict::pass);
+  CHECK(mended.margin < 0.001);
+}
+
 TEST_CASE("Clear distance to a bin equals brute force along the spout on random bins") {
   const unsigned seed = 4711;
   INFO("seed " << seed);
