@@ -15,6 +15,7 @@ namespace {
 
 constexpr double farthest_move_m = 30;
 constexpr double widest_radius_m = 60;
+constexpr double most_wider_m = 6;
 constexpr double exact_m = 0.01;
 constexpr int ways_around = 16;
 
@@ -113,6 +114,29 @@ std::optional<Mend> wider_corners(const RouteCase& route, const ItemClearance& n
               {PutItem{with_radius_more_by(*enough)}}};
 }
 
+/// What the route goes through made wider: a gate, the doors of a receiving (and its walls), a stand.
+Item wider(Item item, double by_m) {
+  if (Gate* gate = std::get_if<Gate>(&item.thing)) gate->width_m += by_m;
+  if (OverheadHolding* bin = std::get_if<OverheadHolding>(&item.thing)) bin->stand_width_m += by_m;
+  if (Receiving* dump = std::get_if<Receiving>(&item.thing)) {
+    dump->door_width_m += by_m;
+    dump->width_m += by_m;
+  }
+  return item;
+}
+
+std::optional<Mend> widened(const RouteCase& route, const ItemClearance& near, double required_m) {
+  const Item* item = find(route.site, near.item);
+  if (item == nullptr || near.rule != "turn.jamb-clear") return std::nullopt;
+  const auto enough = least_that_passes(most_wider_m, exact_m, [&](double by_m) {
+    const Item there = wider(*item, by_m);
+    return room_m(route, &there, near.rule) >= required_m;
+  });
+  if (!enough) return std::nullopt;
+  const std::string what = as<Receiving>(*item) != nullptr ? "widen the doors of " : "widen ";
+  return Mend{what + title_of(*item), Quantity::length, *enough, *enough, {PutItem{wider(*item, *enough)}}};
+}
+
 /// The item moved any way around, where none of the four straight ways passes.
 std::optional<Mend> moved_around(const RouteCase& route, const ItemClearance& near, double required_m) {
   const Item* item = find(route.site, near.item);
@@ -188,7 +212,7 @@ std::vector<Mend> room_mends(const RouteCase& route, const ItemClearance& near, 
       if (auto mend = lever(route, near, required_m)) mends.push_back(std::move(*mend));
     }
   };
-  seek(moved_corner, moved_item, wider_corners);
+  seek(moved_corner, moved_item, wider_corners, widened);
   if (mends.empty()) seek(moved_around, other_path);
   std::ranges::stable_sort(mends, {}, &Mend::change);
   return mends;

@@ -170,6 +170,19 @@ TEST_CASE("A drive-through beside the line of the route hits the truck with its 
   every_mend_passes(site, "turn.jamb-clear");
 }
 
+TEST_CASE("Doors and gates that a truck comes to askew may be widened until it has room") {
+  Route askew = straight("wb-67");
+  askew.path = {{0, -6}, {60, 6}};
+  for (const Thing& thing :
+       {Thing{drive_through()}, Thing{Gate{.at = {30, 0}, .facing = Bearing::degrees(90), .width_m = 3.2}}}) {
+    const Site site = yard(askew, thing);
+    const Finding tight = finding(asked(site), "turn.jamb-clear");
+    REQUIRE(tight.verdict == Verdict::fail);
+    CHECK(std::ranges::any_of(tight.mends, [](const Mend& one) { return one.action.starts_with("widen"); }));
+    every_mend_passes(site, "turn.jamb-clear");
+  }
+}
+
 TEST_CASE("Tyres keep off an open pit, but roll over the receiving's grate", "[turn]") {
   every_mend_passes(yard(straight("su-40"), Pit{.at = {30, 1}}), "turn.pit-edge");
   for (const Finding& one : asked(yard(straight("su-40"), drive_through()))) CHECK(one.rule != "turn.pit-edge");
