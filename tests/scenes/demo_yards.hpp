@@ -13,4 +13,7 @@ Site new_yard();
 /// 60 items on a 400 x 400 m ground of 1 m cells: what the drag budget is stated for.
 Site drag_yard();
 
+/// The same on a 1000 x 1000 m ground of 1 m cells: what the frame budget is stated for.
+Site million_cell_yard();
+
 }  // namespace yardwright::scenes

@@ -50,4 +50,11 @@ Site drag_yard() {
   return yard.site();
 }
 
+Site million_cell_yard() {
+  Site site = drag_yard();
+  site.name = "Sixty items on a million cells";
+  site.ground.levels = levels_of({{-300, -300}, 1.0, 1000, 1000}, level_m);
+  return site;
+}
+
 }  // namespace yardwright::scenes
