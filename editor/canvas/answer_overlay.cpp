@@ -5,7 +5,6 @@
 #include "editor/canvas/canvas.hpp"
 #include "editor/canvas/device.hpp"
 #include "editor/canvas/reach_overlay.hpp"
-#include "geom/sheet/answer_drawing.hpp"
 #include "geom/sheet/symbol.hpp"
 #include "geom/site/finding_words.hpp"
 
@@ -104,11 +103,11 @@ void draw_over_plan(const AnswerInput& input, const Drawing& drawing, ImDrawList
 
 }  // namespace
 
-void draw_answer(const AnswerInput& input, ImDrawList& list) {
+void draw_answer(const AnswerInput& input, AnswerCache& kept, ImDrawList& list) {
   const Question question = input.session.question;
   if (question == Question::reach) draw_reach(input, list);
-  if (question == Question::turn) draw_over_plan(input, turn_drawing(*input.answers.turn), list);
-  if (question == Question::drain) draw_over_plan(input, drain_drawing(*input.answers.drain), list);
+  if (question == Question::turn) draw_over_plan(input, kept.turn(input.answers), list);
+  if (question == Question::drain) draw_over_plan(input, kept.drain(input.answers), list);
   const Findings& findings = findings_of(input.answers, question);
   for (const Finding& finding : findings) {
     // Reach draws its spouts itself, in the colour of their verdicts.

@@ -2,6 +2,7 @@
 // what fails or wants care, drawn at its place, and the pointed one told with its number and its mend.
 #pragma once
 
+#include "editor/canvas/answer_cache.hpp"
 #include "editor/canvas/overlay.hpp"
 #include "geom/check/check.hpp"
 
@@ -14,6 +15,6 @@ struct AnswerInput {
   const look::Look& look;
 };
 
-void draw_answer(const AnswerInput& input, ImDrawList& list);
+void draw_answer(const AnswerInput& input, AnswerCache& kept, ImDrawList& list);
 
 }  // namespace yardwright::canvas

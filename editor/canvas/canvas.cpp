@@ -37,11 +37,10 @@ ImDrawList& begin_plan(Canvas& canvas, session::Session& session, const Rect& pl
   ImGui::SetNextWindowPos(place.low);
   ImGui::SetNextWindowSize({place.high.x - place.low.x, place.high.y - place.low.y});
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
-  ImGui::PushStyleColor(ImGuiCol_WindowBg, look::unpacked(palette::paper));
   ImGui::Begin("plan", nullptr,
-               ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
-                   ImGuiWindowFlags_NoBringToFrontOnFocus | ImGuiWindowFlags_NoScrollWithMouse);
-  ImGui::PopStyleColor();
+               ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoMove |
+                   ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus |
+                   ImGuiWindowFlags_NoScrollWithMouse);
   ImGui::PopStyleVar();
   point(canvas.pointer, {session, canvas.view, look},
         ImGui::IsWindowHovered(ImGuiHoveredFlags_AllowWhenBlockedByActiveItem));

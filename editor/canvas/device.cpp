@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "editor/canvas/picture_cache.hpp"
+#include "editor/canvas/screen_line.hpp"
 #include "editor/canvas/triangles.hpp"
 
 namespace yardwright::canvas {
@@ -19,8 +20,11 @@ struct Pen {
   bool y_up;
 
   ImVec2 at(DrawPoint point) const { return on_screen(point, placement, y_up); }
+  ScreenBox seen() const { return {list.GetClipRectMin(), list.GetClipRectMax()}; }
   float width(const Stroke& stroke) const {
-    return std::max(1.0F, static_cast<float>(stroke.width_mm * placement.per_mm));
+    const auto whole = std::max(1.0F, static_cast<float>(stroke.width_mm * placement.per_mm));
+    // Dear ImGui draws thin lines of whole pixels with a third of the triangles.
+    return whole < 2.5F ? std::round(whole) : whole;
   }
 };
 
@@ -72,8 +76,9 @@ class Dasher {
 void stroke(std::vector<ImVec2> points, bool closed, const Stroke& stroke, const Pen& pen) {
   if (points.size() < 2 || stroke.width_mm <= 0 || stroke.colour.alpha == 0) return;
   if (stroke.dash_mm.empty()) {
-    pen.list.AddPolyline(points.data(), static_cast<int>(points.size()), packed(stroke.colour),
-                         closed ? ImDrawFlags_Closed : ImDrawFlags_None, pen.width(stroke));
+    for (const ScreenLine& part : seen_parts({std::move(points), closed}, pen.seen(), pen.width(stroke)))
+      pen.list.AddPolyline(part.points.data(), static_cast<int>(part.points.size()), packed(stroke.colour),
+                           part.closed ? ImDrawFlags_Closed : ImDrawFlags_None, pen.width(stroke));
     return;
   }
   if (closed) points.push_back(points.front());
@@ -181,9 +186,8 @@ void draw_words(const TextMark& words, ImVec2 at, float size_px, const look::Loo
   const int first = list.VtxBuffer.Size;
   if (words.halo.alpha > 0) {
     const float reach = std::max(1.5F, size_px / 8);
-    for (int i = 0; i < 8; ++i) {
-      const float turn = static_cast<float>(i) * 0.785398F;
-      list.AddText(font, size_px, {corner.x + reach * std::cos(turn), corner.y + reach * std::sin(turn)},
+    for (const ImVec2 side : {ImVec2{1, 1}, ImVec2{1, -1}, ImVec2{-1, 1}, ImVec2{-1, -1}}) {
+      list.AddText(font, size_px, {corner.x + side.x * reach * 0.75F, corner.y + side.y * reach * 0.75F},
                    packed(words.halo), begin, end);
     }
   }

@@ -46,7 +46,7 @@ void show_several(const Workspace& work) {
 }  // namespace
 
 void show_right_side(const Workspace& work, const canvas::Rect& place) {
-  begin_panel("right", place, palette::card, true);
+  begin_panel("right", place, true);
   const Item* item = session::lone_selected(work.session);
   const auto edge = session::selected_lot_edge(work.session);
   if (work.session.tool.doing == session::Doing::fit)

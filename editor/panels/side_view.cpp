@@ -27,7 +27,7 @@ void show_heading(const Workspace& work, const std::string& told) {
 }  // namespace
 
 void show_side_view(const Workspace& work, const canvas::Rect& place) {
-  begin_panel("side", place, palette::card);
+  begin_panel("side", place);
   const reach::CheckedSpout* spout = session::seen_spout(work.session, work.answers);
   const Site& site = work.session.site();
   const Item* leg = spout != nullptr ? find(site, spout->leg) : nullptr;

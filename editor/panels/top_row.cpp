@@ -128,7 +128,7 @@ void show_units(const Workspace& work, ImVec2 at) {
 
 void show_top_row(const Workspace& work, const canvas::Rect& place) {
   const auto px = [&](double at_scale_1) { return work.look.px(at_scale_1); };
-  begin_panel("top", place, palette::card);
+  begin_panel("top", place);
   const float field_y = place.low.y + (place.high.y - ImGui::GetFrameHeight()) / 2;
   const float chip_y = place.low.y + (place.high.y - px(chip_height_px)) / 2;
   ImGui::SetCursorScreenPos({place.low.x + px(8), field_y});

@@ -98,7 +98,7 @@ void show_entry(const Workspace& work, const Entry& entry, ImVec2 at, ImVec2 siz
 void show_tray(const Workspace& work, const canvas::Rect& place) {
   const std::vector<Entry> all = entries();
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
-  begin_panel("tray", place, palette::card);
+  begin_panel("tray", place);
   ImGui::PopStyleVar();
   const float margin = work.look.px(5), rows = static_cast<float>((all.size() + 1) / 2);
   const ImVec2 size{(place.high.x - place.low.x - 2 * margin) / 2,

@@ -9,16 +9,14 @@ namespace yardwright::panels {
 using look::packed;
 using look::unpacked;
 
-void begin_panel(const char* name, const canvas::Rect& place, Colour ground, bool scrolls) {
+void begin_panel(const char* name, const canvas::Rect& place, bool scrolls) {
   ImGui::SetNextWindowPos(place.low);
   ImGui::SetNextWindowSize({place.high.x - place.low.x, place.high.y - place.low.y});
-  ImGui::PushStyleColor(ImGuiCol_WindowBg, unpacked(ground));
   ImGuiWindowFlags flags = ImGuiWindowFlags_NoTitleBar | ImGuiWindowFlags_NoResize | ImGuiWindowFlags_NoMove |
                            ImGuiWindowFlags_NoCollapse | ImGuiWindowFlags_NoSavedSettings |
-                           ImGuiWindowFlags_NoBringToFrontOnFocus;
+                           ImGuiWindowFlags_NoBringToFrontOnFocus | ImGuiWindowFlags_NoBackground;
   if (!scrolls) flags |= ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse;
   ImGui::Begin(name, nullptr, flags);
-  ImGui::PopStyleColor();
 }
 
 void words(const std::string& text, ImFont* font, Colour colour, bool wraps, float right_margin) {

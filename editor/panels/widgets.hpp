@@ -12,8 +12,8 @@
 
 namespace yardwright::panels {
 
-/// A panel that fills a rectangle; end it with ImGui::End().
-void begin_panel(const char* name, const canvas::Rect& place, Colour ground, bool scrolls = false);
+/// A panel in a rectangle, on the ground that the frame begins with; end it with ImGui::End().
+void begin_panel(const char* name, const canvas::Rect& place, bool scrolls = false);
 
 /// Where they wrap, `right_margin` before the panel's edge.
 void words(const std::string& text, ImFont* font, Colour colour, bool wraps = false, float right_margin = 0);

@@ -27,11 +27,12 @@ void App::fetch_answers() {
 
 void App::frame() {
   const panels::Layout layout = panels::layout_of(ImGui::GetIO().DisplaySize, look_);
+  plan_area_ = layout.plan;
   fetch_answers();
   const panels::Workspace work{session_, answers_, catalogs_, look_, state_};
   obey_keys(work, canvas_);
   canvas::show(canvas_, session_, layout.plan, look_, [&](const session::View& view, ImDrawList& list) {
-    canvas::draw_answer({session_, view, work.answers, look_}, list);
+    canvas::draw_answer({session_, view, work.answers, look_}, kept_answers_, list);
   });
   panels::show_tray(work, layout.tray);
   panels::show_right_side(work, layout.right);

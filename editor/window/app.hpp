@@ -1,6 +1,7 @@
 // The program behind the window: one frame of it, drawn and obeyed, whatever the window system.
 #pragma once
 
+#include "editor/canvas/answer_cache.hpp"
 #include "editor/canvas/canvas.hpp"
 #include "editor/canvas/picture_cache.hpp"
 #include "editor/panels/files_dialog.hpp"
@@ -19,6 +20,8 @@ class App {
   bool has_news() const { return desk_.answers().revision != answers_.revision; }
   /// Whether everything that was asked is back and shown.
   bool is_at_rest() const { return desk_.is_at_rest() && !has_news(); }
+  /// Where the plan lay in the last frame.
+  const canvas::Rect& plan_area() const { return plan_area_; }
   bool wants_to_end() const { return files_.ends; }
   void ask_to_end() { state_.wish = panels::FileWish::quit; }
   const session::Session& session() const { return session_; }
@@ -33,6 +36,8 @@ class App {
   session::AnswerDesk desk_;
   Answers answers_;  ///< those of this frame
   canvas::Canvas canvas_;
+  canvas::Rect plan_area_;
+  canvas::AnswerCache kept_answers_;
   panels::PanelState state_;
   panels::FilesDialog files_;
 };

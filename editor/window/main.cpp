@@ -15,6 +15,7 @@
 #include "editor/session/files.hpp"
 #include "editor/window/app.hpp"
 #include "editor/window/input_bridge.hpp"
+#include "editor/window/render.hpp"
 #include "geom/io/catalogs.hpp"
 
 namespace yardwright::window {
@@ -39,14 +40,6 @@ sf::VideoMode mode_of(const Arguments& arguments) {
   const sf::VideoMode desktop = sf::VideoMode::getDesktopMode();
   return {std::min(std::max(width, desktop.width * 9 / 10), desktop.width),
           std::min(std::max(height, desktop.height * 9 / 10), desktop.height)};
-}
-
-void render(sf::Window& window) {
-  ImGui::Render();
-  glViewport(0, 0, static_cast<int>(window.getSize().x), static_cast<int>(window.getSize().y));
-  glClearColor(0.96F, 0.95F, 0.92F, 1);
-  glClear(GL_COLOR_BUFFER_BIT);
-  ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
 }
 
 bool save_screenshot(const sf::Window& window, const std::string& path) {
@@ -114,7 +107,8 @@ class Loop {
     ImGui::NewFrame();
     app_.frame();
     input_.set_cursor(window_);
-    render(window_);
+    ImGui::Render();
+    render(app_.plan_area());
   }
 
   sf::Window& window_;

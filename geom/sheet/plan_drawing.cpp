@@ -1,7 +1,5 @@
 #include "geom/sheet/plan_drawing.hpp"
 
-#include "geom/sheet/hillshade_mark.hpp"
-
 #include <array>
 
 #include "geom/sheet/plan_item.hpp"
@@ -59,6 +57,16 @@ bool has_extent(const Thing& thing) {
   return !std::holds_alternative<Spout>(thing) && (path_of(thing) == nullptr || !path_of(thing)->empty());
 }
 
+PlanParts ground_parts(const DesignSurface& surface, const PlanStyle& style) {
+  const auto shape =
+      style.ground ? style.ground : std::make_shared<const GroundShape>(ground_shape(surface, style.units));
+  PlanParts parts;
+  if (style.contours)
+    parts = contour_parts(shape->contours, style, {palette::contour, palette::index_contour, palette::earth, {}});
+  if (style.hillshade && shape->shade) parts.shapes.push_back(*shape->shade);
+  return parts;
+}
+
 }  // namespace
 
 PlanParts plan_parts(const Site& site, const DesignSurface& surface, const PlanStyle& style) {
@@ -74,14 +82,13 @@ PlanParts plan_parts(const Site& site, const DesignSurface& surface, const PlanS
     append(parts.labels, std::move(marks.labels), strength);
   }
   append(parts.labels, std::move(lot.labels), 1);
-  if (style.hillshade) {
-    if (auto shade = hillshade_mark(surface.design)) parts.shapes.push_back(std::move(*shade));
-  }
-  if (style.contours) {
-    const ContourLook look{palette::contour, palette::index_contour, palette::earth, {}};
-    PlanParts contours = contour_parts(surface.design, contour_interval_m(surface, style.units), style, look);
-    append(shapes[contour_layer], std::move(contours.shapes), 1);
-    append(parts.labels, std::move(contours.labels), 1);
+  if (style.hillshade || style.contours) {
+    PlanParts ground = ground_parts(surface, style);
+    append(parts.labels, std::move(ground.labels), 1);
+    for (Mark& mark : ground.shapes) {
+      const bool is_shade = std::holds_alternative<PictureMark>(mark);
+      (is_shade ? parts.shapes : shapes[contour_layer]).push_back(std::move(mark));
+    }
   }
   for (Marks& layer : shapes) append(parts.shapes, std::move(layer), 1);
   parts.obstacles = plan::obstacles_of(site);

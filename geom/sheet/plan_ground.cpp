@@ -1,5 +1,6 @@
 #include "geom/ground/contours.hpp"
 #include "geom/shape/path.hpp"
+#include "geom/sheet/hillshade_mark.hpp"
 #include "geom/sheet/label_spots.hpp"
 #include "geom/sheet/marks.hpp"
 #include "geom/sheet/plan_parts.hpp"
@@ -39,22 +40,26 @@ double contour_interval_m(const DesignSurface& surface, UnitSystem units) {
   return surface.known() ? sensible_interval_m(relief_m(surface.design), units) : 0;
 }
 
+GroundShape ground_shape(const DesignSurface& surface, UnitSystem units) {
+  const double interval_m = contour_interval_m(surface, units);
+  return {hillshade_mark(surface.design),
+          interval_m > 0 ? contours(surface.design, interval_m) : std::vector<Contour>{}};
+}
+
 PlanParts contour_parts(const LevelGrid& levels, double interval_m, const PlanStyle& style, const ContourLook& look) {
+  if (levels.empty() || !(interval_m > 0)) return {};
+  return contour_parts(contours(levels, interval_m), style, look);
+}
+
+PlanParts contour_parts(const std::vector<Contour>& lines, const PlanStyle& style, const ContourLook& look) {
   PlanParts parts;
-  if (levels.empty() || !(interval_m > 0)) return parts;
-  for (const Contour& contour : contours(levels, interval_m)) {
+  for (const Contour& contour : lines) {
     const SitePath path = whole_path(contour);
     parts.shapes.push_back(
         line(path, {contour.index ? look.index_line : look.line, contour.index ? 0.25 : 0.13, look.dash_mm}));
     if (contour.index && style.labels) add_levels(parts, contour, path, style, look.words);
   }
   return parts;
-}
-
-Drawing contour_drawing(const DesignSurface& surface, const PlanStyle& style) {
-  const ContourLook look{palette::contour, palette::index_contour, palette::earth, {}};
-  return with_labels(contour_parts(surface.design, contour_interval_m(surface, style.units), style, look),
-                     {style.metres_per_mm, {}});
 }
 
 }  // namespace yardwright

@@ -23,6 +23,7 @@ struct ContourLook {
 };
 /// The lines of a ground alone.
 PlanParts contour_parts(const LevelGrid& levels, double interval_m, const PlanStyle& style, const ContourLook& look);
+PlanParts contour_parts(const std::vector<Contour>& contours, const PlanStyle& style, const ContourLook& look);
 /// The interval at which a plan of this ground is drawn; 0 without ground.
 double contour_interval_m(const DesignSurface& surface, UnitSystem units);
 

@@ -18,6 +18,7 @@
 #include <vector>
 
 #include "editor/window/app.hpp"
+#include "editor/window/render.hpp"
 #include "geom/io/catalogs.hpp"
 #include "tests/scenes/demo_yards.hpp"
 
@@ -80,9 +81,7 @@ class Bench {
     ImGui::Render();
     FrameTime time;
     time.made_ms = ms_since(start);
-    glViewport(0, 0, static_cast<int>(window_.getSize().x), static_cast<int>(window_.getSize().y));
-    glClear(GL_COLOR_BUFFER_BIT);
-    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+    window::render(app_->plan_area());
     glFinish();
     time.total_ms = ms_since(start);
     time.worked_ms = worked_ms() - worked_before_ms;
