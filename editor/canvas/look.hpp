@@ -28,7 +28,7 @@ struct Look {
 
   float px(double at_scale_1) const { return static_cast<float>(at_scale_1) * scale; }
   /// Paper millimetres on the screen: strokes and letters of a Drawing.
-  double px_per_mm() const { return 4.4 * static_cast<double>(scale); }
+  double px_per_mm() const { return 5 * static_cast<double>(scale); }
 };
 
 inline constexpr double tray_px = 116, top_px = 52, right_px = 348, side_px = 230;

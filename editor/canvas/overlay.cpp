@@ -155,6 +155,9 @@ void draw_scale_bar(const OverlayInput& input, ImDrawList& list) {
                   static_cast<float>(input.view.top_left.y + input.view.height_px) - input.look.px(34)};
   const float height = input.look.px(6);
   const ImU32 ink = packed(palette::ink);
+  list.AddRectFilled({at.x - input.look.px(8), at.y - input.look.px(6)},
+                     {at.x + 2 * part_px + input.look.px(26), at.y + input.look.px(25)},
+                     packed(palette::paper.faded(0.85)), input.look.px(6));
   list.AddRectFilled(at, {at.x + part_px, at.y + height}, ink);
   list.AddRectFilled({at.x + part_px, at.y}, {at.x + 2 * part_px, at.y + height}, packed(palette::white));
   list.AddRect(at, {at.x + 2 * part_px, at.y + height}, ink, 0, 0, input.look.px(1));

@@ -13,7 +13,7 @@ namespace {
 
 using namespace session;
 
-constexpr double grab_px = 8, pick_px = 6, snap_px = 9, tremble_px = 4, handle_arm_px = 26;
+constexpr double grab_px = 8, pick_px = 6, snap_px = 9, tremble_px = 4, handle_arm_px = 26, least_handled_px = 34;
 
 ScreenPoint mouse() {
   return {static_cast<double>(ImGui::GetIO().MousePos.x), static_cast<double>(ImGui::GetIO().MousePos.y)};
@@ -50,6 +50,7 @@ void begin(Pointer& pointer, const PointerTarget& target, Dragging dragging) {
 
 void press_select(Pointer& pointer, const PointerTarget& target) {
   Session& session = target.session;
+  session.notice.clear();
   if (const auto handle = handle_under(target, mouse())) {
     pointer.handle = *handle;
     if (selected_lot_edge(session)) return begin(pointer, target, Dragging::lot_handle);
@@ -156,6 +157,13 @@ void release(Pointer& pointer, const PointerTarget& target) {
   pointer.dragging = Dragging::nothing;
 }
 
+/// A thing that is small on the screen is moved, not sized: its handles would cover all of it.
+bool has_room_for_handles(const Item& item, const View& view, const look::Look& look) {
+  const Box box = box_of(extent(item.thing));
+  const double shorter_m = std::min(box.high.x - box.low.x, box.high.y - box.low.y);
+  return shorter_m * view.px_per_m >= static_cast<double>(look.px(least_handled_px));
+}
+
 bool any_button_down() {
   const ImGuiIO& io = ImGui::GetIO();
   return io.MouseDown[0] || io.MouseDown[1] || io.MouseDown[2];
@@ -168,7 +176,10 @@ std::vector<Handle> shown_handles(const Session& session, const View& view, cons
   if (selected_lot_edge(session)) return lot_handles(session.site().lot);
   const Item* item = lone_selected(session);
   if (item == nullptr) return {};
-  return handles_of(item->thing, static_cast<double>(look.px(handle_arm_px)) / view.px_per_m);
+  auto handles = handles_of(item->thing, static_cast<double>(look.px(handle_arm_px)) / view.px_per_m);
+  if (path_of(item->thing) == nullptr && !has_room_for_handles(*item, view, look))
+    std::erase_if(handles, [](const Handle& handle) { return handle.grip != Grip::turn; });
+  return handles;
 }
 
 void point(Pointer& pointer, const PointerTarget& target, bool hovered) {

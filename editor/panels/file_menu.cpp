@@ -31,6 +31,7 @@ void show_file_menu(const Workspace& work) {
   if (pill(changed ? "file · not saved" : "file", work.look)) ImGui::OpenPopup("file menu");
   ImGui::SetNextWindowPos({ImGui::GetItemRectMin().x, ImGui::GetItemRectMax().y + work.look.px(4)});
   if (!ImGui::BeginPopup("file menu")) return;
+  close_on_escape();
   entry(work, "New yard", "Ctrl+N", FileWish::new_yard);
   entry(work, "Open ...", "Ctrl+O", FileWish::open);
   entry(work, "Save", "Ctrl+S", FileWish::save);

@@ -18,7 +18,7 @@ struct FilesDialog {
   std::string name;  ///< typed or clicked
   std::string length = "600 ft", width = "500 ft";
   session::GroundWords ground;
-  int frames_until_read = 0;
+  session::ReadingDesk reading;
   std::string problem;
   std::filesystem::path replaced;  ///< a file that is there already, once it was said
   bool ends = false;               ///< the program may end

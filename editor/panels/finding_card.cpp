@@ -51,13 +51,17 @@ void show_mends(const Workspace& work, const Finding& finding) {
   }
 }
 
+bool has_place(const Finding& finding) { return !finding.place.empty() || !finding.items.empty(); }
+
 void show_buttons(const Workspace& work, const Finding& finding) {
   std::string& explained = work.state.explained_finding;
   if (finding.verdict != Verdict::pass) show_mends(work, finding);
   if (!finding.mends.empty() && finding.verdict != Verdict::pass)
-    same_line_if_room(pill_width("show", work.look), work.look);
-  if (pill("show", work.look)) bring_into_view(work, finding);
-  same_line_if_room(pill_width("why", work.look), work.look);
+    same_line_if_room(pill_width(has_place(finding) ? "show" : "why", work.look), work.look);
+  if (has_place(finding)) {
+    if (pill("show", work.look)) bring_into_view(work, finding);
+    same_line_if_room(pill_width("why", work.look), work.look);
+  }
   if (pill("why", work.look)) explained = explained == finding.id ? "" : finding.id;
   if (explained == finding.id)
     card_words(work, basis_words(finding) + " (rule " + finding.rule + ")", palette::quiet_ink);

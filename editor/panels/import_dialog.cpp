@@ -24,11 +24,24 @@ bool ask_to_do(const Workspace& work, FilesDialog& dialog, const char* word, Cli
   return done && !dialog.name.empty();
 }
 
-void finish(FilesDialog& dialog, const tl::expected<void, Problems>& done) {
-  if (done)
-    dialog.asking = Asking::nothing;
-  else
-    dialog.problem = told(done.error());
+void begin_reading(FilesDialog& dialog, const Expected<session::Reading>& reading) {
+  dialog.problem = reading ? "" : told(reading.error());
+  if (reading) dialog.reading.read(dialog.name, *reading);
+}
+
+/// While a file is read: its name, and a way back.
+void show_reading(const Workspace& work, FilesDialog& dialog) {
+  words("Reading " + dialog.reading.name() + " ...", work.look.letters.small, palette::ink, true);
+  ImGui::Dummy({0, work.look.px(4)});
+  if (pill("stop reading", work.look) || escape_pressed()) dialog.reading.cancel();
+  const auto read = dialog.reading.take();
+  if (!read) return;
+  if (!*read) {
+    dialog.problem = told(read->error());
+    return;
+  }
+  (**read)(work.session);
+  dialog.asking = Asking::nothing;
 }
 
 void choice_row(const Workspace& work, const char* label, std::string& now, const std::vector<std::string>& choices) {
@@ -61,8 +74,9 @@ void ask_picture(const Workspace& work, FilesDialog& dialog) {
   words("PNG, JPEG or GeoTIFF. It is copied beside the yard, and then fitted by two points.", work.look.letters.small,
         palette::quiet_ink, true);
   const Clicked clicked = folder_list(work.look, dialog.folder, dialog.name, is_picture_name);
+  if (dialog.reading.is_reading()) return show_reading(work, dialog);
   if (ask_to_do(work, dialog, "lay it under", clicked))
-    finish(dialog, session::lay_picture(work.session, dialog.folder / dialog.name));
+    begin_reading(dialog, session::picture_reading(work.session, dialog.folder / dialog.name));
 }
 
 void ask_ground(const Workspace& work, FilesDialog& dialog) {
@@ -70,14 +84,9 @@ void ask_ground(const Workspace& work, FilesDialog& dialog) {
   words("GeoTIFF, ESRI ASCII grid, or a list of x, y, level.", work.look.letters.small, palette::quiet_ink, true);
   const Clicked clicked = folder_list(work.look, dialog.folder, dialog.name, session::is_ground_name);
   ground_options(work, dialog.ground);
-  // Reading takes a moment: the sentence has to be seen before it begins.
-  if (dialog.frames_until_read > 0) words("Reading " + dialog.name + " ...", work.look.letters.small, palette::ink);
-  if (dialog.frames_until_read > 0 && --dialog.frames_until_read == 0) {
-    return finish(dialog, session::bring_in_ground(work.session, dialog.folder / dialog.name, dialog.ground));
-  }
-  if (!ask_to_do(work, dialog, "bring it in", clicked)) return;
-  dialog.problem.clear();
-  dialog.frames_until_read = 2;
+  if (dialog.reading.is_reading()) return show_reading(work, dialog);
+  if (ask_to_do(work, dialog, "bring it in", clicked))
+    begin_reading(dialog, session::ground_reading(work.session, dialog.folder / dialog.name, dialog.ground));
 }
 
 }  // namespace yardwright::panels

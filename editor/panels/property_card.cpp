@@ -51,14 +51,24 @@ void show_phase(const Workspace& work, const Item& item) {
   if (!(other == item)) session::perform(work.session, {PutItem{std::move(other)}});
 }
 
+/// A spout without a name is called by what it fills.
+std::string card_title(const Site& site, const Item& item) {
+  const Spout* spout = as<Spout>(item);
+  const Item* filled = spout != nullptr ? find(site, spout->to) : nullptr;
+  return filled != nullptr && item.name.empty() ? "Spout to " + title_of(*filled) : title_of(item);
+}
+
 }  // namespace
 
 void show_selection_actions(const Workspace& work) {
-  if (pill("turn 15°", work.look)) session::turn_selected(work.session, Angle::degrees(15));
-  ImGui::SameLine();
-  if (pill("duplicate", work.look)) session::duplicate_selected(work.session);
-  hint("Ctrl+D");
-  ImGui::SameLine();
+  const Item* lone = session::lone_selected(work.session);
+  if (lone == nullptr || as<Spout>(*lone) == nullptr) {  // a spout lies between what it joins
+    if (pill("turn 15°", work.look)) session::turn_selected(work.session, Angle::degrees(15));
+    ImGui::SameLine();
+    if (pill("duplicate", work.look)) session::duplicate_selected(work.session);
+    hint("Ctrl+D");
+    ImGui::SameLine();
+  }
   if (pill("remove", work.look)) session::remove_selected(work.session);
   hint("Delete");
   ImGui::SameLine();
@@ -68,7 +78,7 @@ void show_selection_actions(const Workspace& work) {
 
 void show_property_card(const Workspace& work, const Item& shown) {
   const Item item = shown;  // the rows below may change the site under it
-  words(title_of(item), work.look.letters.title, palette::ink);
+  words(card_title(work.session.site(), item), work.look.letters.title, palette::ink);
   words(std::string{kind_label(item.thing)}, work.look.letters.small, palette::quiet_ink);
   ImGui::PushID(item.id.number);
   show_selection_actions(work);

@@ -17,7 +17,7 @@ void show_question(const Workspace& work) {
   const Question question = work.session.question;
   const auto& letters = work.look.letters;
   words(std::string{session::name_of(question)}, letters.title, palette::ink);
-  if (pill_at_right("yard", work.look)) work.state.shows_yard = true;
+  if (pill_at_right("about the yard", work.look)) work.state.shows_yard = true;
   hint("Title block, lot, phases, storm, ground and pictures.");
   words(std::string{session::asks(question)}, letters.small, palette::quiet_ink, true);
   ImGui::Dummy({0, work.look.px(4)});

@@ -6,6 +6,6 @@
 
 namespace yardwright::panels {
 
-void show_status_line(const Workspace& work, const canvas::Rect& plan);
+void show_status_line(const Workspace& work, const canvas::Rect& plan, const std::string& being_read);
 
 }  // namespace yardwright::panels

@@ -11,42 +11,24 @@ namespace yardwright::panels {
 
 namespace {
 
-constexpr double chip_height_px = 32, chip_gap_px = 7, edge_px = 16;
+constexpr double chip_height_px = 32, widest_chip_px = 168, chip_gap_px = 7, edge_px = 16;
 
-/// How much a chip tells, from most to least; the row takes the most that fits.
-enum class Telling { margin_of_all, margin_of_worse, names_only };
-
-std::string chip_words(const Workspace& work, Question question, Telling telling) {
-  const Findings& findings = findings_of(work.answers, question);
-  const Verdict verdict = worst(findings);
-  const bool tells =
-      telling == Telling::margin_of_all || (telling == Telling::margin_of_worse && verdict != Verdict::pass);
-  return tells ? session::worst_in_short(findings, work.units()) : "";
-}
-
-float chip_width(const Workspace& work, Question question, Telling telling) {
+/// What a chip tells beside its name, as far as it has room; a number cut short would mislead.
+std::string chip_words(const Workspace& work, Question question, float chip_width) {
   const auto& letters = work.look.letters;
-  const std::string told = chip_words(work, question, telling);
-  return work.look.px(44) + width_of(std::string{session::name_of(question)}, letters.strong) +
-         (told.empty() ? 0 : work.look.px(6) + width_of(told, letters.small));
+  const std::string told = session::worst_in_short(findings_of(work.answers, question), work.units());
+  const float room = chip_width - work.look.px(50) - width_of(std::string{session::name_of(question)}, letters.strong);
+  return width_of(told, letters.small) <= room ? told : "";
 }
 
-float row_width(const Workspace& work, Telling telling) {
-  float width = 0;
-  for (const Question question : every_question)
-    width += chip_width(work, question, telling) + work.look.px(chip_gap_px);
-  return width;
+/// All alike, so that none moves under the pointer while the answers change.
+float chip_width(const Workspace& work, float room) {
+  const float each = room / static_cast<float>(every_question.size()) - work.look.px(chip_gap_px);
+  return std::min(each, work.look.px(widest_chip_px));
 }
 
-Telling most_that_fits(const Workspace& work, float room) {
-  for (const Telling telling : {Telling::margin_of_all, Telling::margin_of_worse}) {
-    if (row_width(work, telling) <= room) return telling;
-  }
-  return Telling::names_only;
-}
-
-void show_chip(const Workspace& work, Question question, Telling telling, ImVec2 at) {
-  const ImVec2 size{chip_width(work, question, telling), work.look.px(chip_height_px)};
+void show_chip(const Workspace& work, Question question, ImVec2 at, float width) {
+  const ImVec2 size{width, work.look.px(chip_height_px)};
   ImGui::SetCursorScreenPos(at);
   ImGui::PushID(static_cast<int>(question));
   if (ImGui::InvisibleButton("chip", size)) {
@@ -72,7 +54,7 @@ void show_chip(const Workspace& work, Question question, Telling telling, ImVec2
   float x = at.x + work.look.px(31);
   x += words_at(list, {x, at.y + (size.y - letters.strong->FontSize) / 2}, std::string{session::name_of(question)},
                 letters.strong, palette::ink);
-  const std::string told = chip_words(work, question, telling);
+  const std::string told = chip_words(work, question, width);
   words_at(list, {x + work.look.px(6), at.y + (size.y - letters.small->FontSize) / 2}, told, letters.small,
            verdict == Verdict::not_checked ? palette::quiet_ink : colour);
 }
@@ -140,11 +122,12 @@ void show_top_row(const Workspace& work, const canvas::Rect& place) {
   show_phase(work, phase_width(work));
   float x = ImGui::GetItemRectMax().x + px(edge_px);
   const float right = place.high.x - px(edge_px) - px(64);
-  const Telling telling = most_that_fits(work, right - x);
-  x = std::max(x, x + (right - x - row_width(work, telling)) / 2);
+  const float width = chip_width(work, right - x);
+  const auto count = static_cast<float>(every_question.size());
+  x = std::max(x, x + (right - x - count * (width + px(chip_gap_px))) / 2);
   for (const Question question : every_question) {
-    show_chip(work, question, telling, {x, chip_y});
-    x += chip_width(work, question, telling) + px(chip_gap_px);
+    show_chip(work, question, {x, chip_y}, width);
+    x += width + px(chip_gap_px);
   }
   show_units(work, {right + px(6), field_y});
   ImGui::End();

@@ -133,11 +133,16 @@ std::optional<std::string> choice_field(const char* id, const std::vector<sessio
   const bool open = ImGui::BeginCombo(id, shown.c_str(), ImGuiComboFlags_HeightLarge | ImGuiComboFlags_NoArrowButton);
   if (!open) chevron();
   if (!open) return chosen;
+  close_on_escape();
   for (const session::Choice& choice : choices) {
     if (ImGui::Selectable((choice.words + "##" + choice.value).c_str(), choice.value == now)) chosen = choice.value;
   }
   ImGui::EndCombo();
   return chosen;
+}
+
+void close_on_escape() {
+  if (ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape), false)) ImGui::CloseCurrentPopup();
 }
 
 void hint(const std::string& text) {

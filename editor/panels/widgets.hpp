@@ -41,6 +41,9 @@ std::optional<std::string> typed_field(Typing& typing, const char* id, const std
 std::optional<std::string> choice_field(const char* id, const std::vector<session::Choice>& choices,
                                         const std::string& now, float width);
 
+/// In a menu or an open list.
+void close_on_escape();
+
 /// Explains what the pointer rests on.
 void hint(const std::string& text);
 

@@ -7,6 +7,7 @@
 #include "editor/panels/field_row.hpp"
 #include "editor/session/lot_edits.hpp"
 #include "editor/session/picture_fitting.hpp"
+#include "editor/session/question_words.hpp"
 #include "editor/session/yard_fields.hpp"
 #include "geom/units/text.hpp"
 
@@ -37,7 +38,8 @@ void show_part(const Workspace& work, YardPart part) {
 
 std::string edge_title(const Workspace& work, int edge) {
   const auto [from, to] = session::lot_edge(work.session.site().lot, edge);
-  return fmt::format("edge {}, {}", edge + 1, text_of(distance(from, to), Quantity::length, work.units()));
+  return fmt::format("{} edge, {}", session::side_of(work.session.site().lot, edge),
+                     text_of(distance(from, to), Quantity::length, work.units()));
 }
 
 /// What lies across an edge, as a row.
@@ -118,7 +120,8 @@ void show_storm(const Workspace& work) { show_part(work, YardPart::storm); }
 
 void show_yard_card(const Workspace& work) {
   words("Yard", work.look.letters.title, palette::ink);
-  if (pill_at_right("question", work.look)) work.state.shows_yard = false;
+  if (pill_at_right("back to " + std::string{session::name_of(work.session.question)}, work.look))
+    work.state.shows_yard = false;
   quiet(work, "What holds for all of it.");
   heading(work, "Title block");
   show_part(work, YardPart::title);

@@ -81,6 +81,7 @@ tl::expected<void, Problems> save_yard(Session& session, const fs::path& file, c
     session.history.add_step(std::move(*moved));
   }
   if (auto saved = save_site(session.history.settled(), file); !saved) return saved;
+  keep_saved_pictures(session, file);
   forget_autosave(session, state);
   session.saved = session.history.settled();
   session.file = file;

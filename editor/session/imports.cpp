@@ -67,31 +67,62 @@ Box joined(const Box& a, const Box& b) { return box_of({a.low, a.high, b.low, b.
 
 }  // namespace
 
-tl::expected<void, Problems> lay_picture(Session& session, const fs::path& file) {
-  if (!session.file)
-    return refused("is to be kept beside the yard, which has no file yet", file.filename().string(),
-                   "save the yard first");
+namespace {
+
+void take_in_picture(Session& session, const ImportedPicture& read, const std::shared_ptr<BroughtCopy>& copy,
+                     const fs::path& file) {
   const Site& site = session.history.settled();
-  auto imported = import_picture(file, *session.file, site);
-  if (!imported) return tl::unexpected{imported.error()};
-  const Item item{next_id(site), file.stem().string(), 0, {}, imported->picture};
-  const bool placed = imported->placing == PicturePlacing::by_coordinates;
+  // It shows what is there today, whatever phase is shown.
+  const Item item{next_id(site), file.stem().string(), 0, {}, read.picture};
+  const bool placed = read.placing == PicturePlacing::by_coordinates;
+  if (copy) session.brought.push_back(copy);
   perform(session, {PutItem{item}});
   take_tool(session, placed ? Tool{} : fit_tool(item.id));
   if (placed) select(session, item.id);
-  session.notice = placed ? file.filename().string() + ": " + imported->note + "." : "";
+  session.notice = placed ? file.filename().string() + ": " + read.note + "." : "";
   session.look_at = joined(bounds_of(session.site()), box_of(extent(item.thing)));
-  return {};
 }
 
-tl::expected<void, Problems> bring_in_ground(Session& session, const fs::path& file, const GroundWords& words) {
+Expected<TakeIn> picture_read(const fs::path& file, const fs::path& site_file, const Site& site) {
+  const auto read = import_picture(file, site_file, site);
+  if (!read) return tl::unexpected{read.error()};
+  const auto copy = read->is_copied ? std::make_shared<BroughtCopy>(site_file.parent_path() / read->picture.file)
+                                    : std::shared_ptr<BroughtCopy>{};
+  return [read = *read, copy, file](Session& session) { take_in_picture(session, read, copy, file); };
+}
+
+Expected<TakeIn> ground_read(const fs::path& file, const Site& site, const ImportOptions& options) {
+  const auto read = import_ground(file, site, options);
+  if (!read) return tl::unexpected{read.error()};
+  return [read = *read](Session& session) {
+    perform(session, {SetGround{read.ground, read.tie}});
+    session.notice = told(read);
+  };
+}
+
+}  // namespace
+
+Expected<Reading> picture_reading(const Session& session, const fs::path& file) {
+  if (!session.file)
+    return refused("is to be kept beside the yard, which has no file yet", file.filename().string(),
+                   "save the yard first");
+  return [file, site_file = *session.file, site = session.history.settled()] {
+    return picture_read(file, site_file, site);
+  };
+}
+
+Expected<Reading> ground_reading(const Session& session, const fs::path& file, const GroundWords& words) {
   const Site& site = session.history.settled();
   const auto options = options_of(words, site.units);
   if (!options) return tl::unexpected{options.error()};
-  const auto read = import_ground(file, site, *options);
-  if (!read) return tl::unexpected{read.error()};
-  perform(session, {SetGround{read->ground, read->tie}});
-  session.notice = told(*read);
+  return [file, site, options = *options] { return ground_read(file, site, options); };
+}
+
+tl::expected<void, Problems> read_now(Session& session, const Expected<Reading>& reading) {
+  if (!reading) return tl::unexpected{reading.error()};
+  const auto take_in = (*reading)();
+  if (!take_in) return tl::unexpected{take_in.error()};
+  (*take_in)(session);
   return {};
 }
 

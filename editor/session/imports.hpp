@@ -1,16 +1,18 @@
-// What the window's import dialogs ask for, and doing it: the text of their fields to the options of the core, and one
-// undoable step where it went well.
+// What the window's import dialogs ask for, as a reading for the desk: the text of their fields to the options of the
+// core, and one undoable step where it went well.
 #pragma once
 
 #include <filesystem>
 
+#include "editor/session/reading_desk.hpp"
 #include "editor/session/session.hpp"
 #include "geom/units/problem.hpp"
 
 namespace yardwright::session {
 
 /// A picture is laid under the plan and chosen; where it does not place itself the fit tool is taken. Needs a saved yard.
-tl::expected<void, Problems> lay_picture(Session& session, const std::filesystem::path& file);
+/// Its copy beside the yard goes again where the yard is left unsaved.
+Expected<Reading> picture_reading(const Session& session, const std::filesystem::path& file);
 
 /// As it is typed.
 struct GroundWords {
@@ -22,8 +24,10 @@ struct GroundWords {
 };
 
 /// The yard's ground becomes the file's levels; what was read and assumed stands in the notice.
-tl::expected<void, Problems> bring_in_ground(Session& session, const std::filesystem::path& file,
-                                             const GroundWords& words);
+Expected<Reading> ground_reading(const Session& session, const std::filesystem::path& file, const GroundWords& words);
+
+/// Reads and takes in at once, for whoever has no frames to draw.
+tl::expected<void, Problems> read_now(Session& session, const Expected<Reading>& reading);
 
 /// Whether the name ends as a file of levels does.
 bool is_ground_name(const std::filesystem::path& file);

@@ -8,6 +8,15 @@ namespace {
 
 bool is_whole(const Lot& lot) { return what_is_wrong_with(Polygon{lot.corners, {}}).empty(); }
 
+bool runs_anticlockwise(const SitePath& ring) {
+  double twice_area_m2 = 0;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const SitePoint a = ring[i], b = ring[(i + 1) % ring.size()];
+    twice_area_m2 += a.x * b.y - b.x * a.y;
+  }
+  return twice_area_m2 > 0;
+}
+
 }  // namespace
 
 std::pair<SitePoint, SitePoint> lot_edge(const Lot& lot, int edge) {
@@ -26,6 +35,15 @@ std::optional<int> pick_lot_edge(const Lot& lot, SitePoint point, double radius_
     best = i;
   }
   return best;
+}
+
+std::string_view side_of(const Lot& lot, int edge) {
+  static constexpr std::string_view sides[] = {"north", "north-east", "east", "south-east",
+                                               "south", "south-west", "west", "north-west"};
+  const auto [from, to] = lot_edge(lot, edge);
+  const bool is_anticlockwise = runs_anticlockwise(lot.corners);
+  const Bearing out = bearing_of(to - from).turned(Angle::degrees(is_anticlockwise ? 90 : -90));
+  return sides[static_cast<std::size_t>(out.as_degrees() / 45 + 0.5) % 8];
 }
 
 Lot with_edge(Lot lot, int edge, LotEdge across) {

@@ -14,6 +14,9 @@ std::optional<int> pick_lot_edge(const Lot& lot, SitePoint point, double radius_
 /// Both ends of an edge; an edge that the lot lacks is our own mistake.
 std::pair<SitePoint, SitePoint> lot_edge(const Lot& lot, int edge);
 
+/// "north-east": the way out of the lot across an edge.
+std::string_view side_of(const Lot& lot, int edge);
+
 Lot with_edge(Lot lot, int edge, LotEdge across);
 
 /// A grip at every corner, and one on every edge's middle that becomes a new corner.

@@ -7,6 +7,14 @@ namespace yardwright::session {
 
 namespace {
 
+constexpr double shown_step = 0.01;  ///< of a length of a unit and more; what is shown is not taken unless it is typed
+
+/// 16.00066 ft, which came of metres, is 16 ft to a person.
+double as_shown(double value, Quantity quantity) {
+  if (quantity != Quantity::length || std::abs(value) < 1) return value;
+  return std::round(value / shown_step) * shown_step;
+}
+
 template <class Record>
 std::vector<Choice> choices_from(const std::vector<Record>& records) {
   std::vector<Choice> choices;
@@ -19,16 +27,19 @@ std::vector<Choice> choices_from(const std::vector<Record>& records) {
 std::string spoken(std::string_view key) {
   std::string words{key};
   std::ranges::replace(words, '-', ' ');
+  if (words.size() == 1) words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+  if (words.starts_with("lp ")) words.replace(0, 2, "LP");
   return words;
 }
 
 std::string text_for_typing(double si, Quantity quantity, UnitSystem units, double same_ratio) {
-  const double factor = shown_unit(quantity, units).factor;
+  const double factor = shown_unit(quantity, units).factor, shown = as_shown(si / factor, quantity);
   for (int digits = 1; digits <= 10; ++digits) {
-    const double rounded = std::stod(fmt::format("{:.{}g}", si / factor, digits)) * factor;
-    if (std::abs(rounded - si) <= same_ratio * std::abs(si)) return exact_text_of(rounded, quantity, units);
+    const double rounded = std::stod(fmt::format("{:.{}g}", shown, digits));
+    if (std::abs(rounded - shown) <= same_ratio * std::abs(shown))
+      return exact_text_of(rounded * factor, quantity, units);
   }
-  return exact_text_of(si, quantity, units);
+  return exact_text_of(shown * factor, quantity, units);
 }
 
 std::vector<Choice> catalog_choices(std::string_view key, const Catalogs& catalogs) {

@@ -3,8 +3,10 @@
 #pragma once
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 
+#include "editor/session/brought_copy.hpp"
 #include "editor/session/history.hpp"
 #include "editor/session/selection_edits.hpp"
 #include "editor/session/tool.hpp"
@@ -21,10 +23,11 @@ struct Session {
   std::optional<int> lot_edge;  ///< the edge of the lot that is selected, by its first corner
   Tool tool;
   Question question = Question::reach;
-  int phase = 0;                ///< the questions are asked as of this phase
-  std::string notice;           ///< the last thing to tell, one sentence
-  std::optional<Box> look_at;   ///< a place to bring into view, until the canvas has done so
-  std::string pointed_finding;  ///< id of the finding under the pointer or last shown
+  int phase = 0;                                      ///< the questions are asked as of this phase
+  std::string notice;                                 ///< the last thing to tell, one sentence
+  std::optional<Box> look_at;                         ///< a place to bring into view, until the canvas has done so
+  std::vector<std::shared_ptr<BroughtCopy>> brought;  ///< copied beside the file, and not saved with it yet
+  std::string pointed_finding;                        ///< id of the finding under the pointer or last shown
 
   const Site& site() const { return history.shown(); }
   bool is_changed() const { return !(history.settled() == saved); }

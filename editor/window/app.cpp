@@ -38,7 +38,7 @@ void App::frame() {
   panels::show_right_side(work, layout.right);
   panels::show_top_row(work, layout.top);
   if (layout.has_side) panels::show_side_view(work, layout.side);
-  panels::show_status_line(work, layout.plan);
+  panels::show_status_line(work, layout.plan, canvas_.pictures.being_read());
   panels::show_edges(layout, look_);
   panels::do_files(work, files_);
 }

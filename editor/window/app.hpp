@@ -16,10 +16,12 @@ class App {
 
   /// Between ImGui::NewFrame and ImGui::Render.
   void frame();
-  /// Whether answers have come in that the last frame did not show.
-  bool has_news() const { return desk_.answers().revision != answers_.revision; }
+  /// Whether answers or files have come in that the last frame did not show.
+  bool has_news() const {
+    return desk_.answers().revision != answers_.revision || canvas_.pictures.has_news() || files_.reading.is_done();
+  }
   /// Whether everything that was asked is back and shown.
-  bool is_at_rest() const { return desk_.is_at_rest() && !has_news(); }
+  bool is_at_rest() const { return desk_.is_at_rest() && canvas_.pictures.being_read().empty() && !has_news(); }
   /// Where the plan lay in the last frame.
   const canvas::Rect& plan_area() const { return plan_area_; }
   bool wants_to_end() const { return files_.ends; }

@@ -84,8 +84,7 @@ void ask_bins(Answer& answer, const Site& site, const DesignSurface& surface, co
 
 Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, MendSearch search) {
   if (!surface.known()) {
-    return {
-        {ground_missing("The ground is not known", "run `yardwright ground` to import levels, or type spot levels")}};
+    return {{ground_missing("The ground is not known", "bring in its levels (yardwright ground, or the file menu)")}};
   }
   if (!all_finite(surface.design)) {
     return {{ground_missing("The ground has gaps", "import levels again without gaps, or fill them first")}};

@@ -170,19 +170,19 @@ Expected<Pixels> read_pixels(const fs::path& file) {
   return Pixels{reading.wide, reading.high, std::move(colours)};
 }
 
-Expected<std::string> bring_beside(const fs::path& file, const fs::path& site_file) {
+Expected<FileBeside> bring_beside(const fs::path& file, const fs::path& site_file) {
   const fs::path folder = site_file.parent_path().empty() ? fs::path{"."} : site_file.parent_path();
   if (const auto picture = opened(file); !picture) return tl::unexpected{picture.error()};
   if (!is_plain_file_name(file.filename().string()))
     return refused("has a name that a site file cannot hold", file.filename().string(), "give it a plain name");
   const std::string name = free_name(file, folder);
-  if (fs::exists(folder / name)) return name;
+  if (fs::exists(folder / name)) return FileBeside{name, false};
   const fs::path temporary = temporary_beside(folder / name);
   std::error_code failed;
   fs::copy_file(file, temporary, failed);
   if (!failed) {
     if (const auto placed = put_in_place(temporary, folder / name); !placed) return tl::unexpected{placed.error()};
-    return name;
+    return FileBeside{name, true};
   }
   std::error_code ignored;
   fs::remove(temporary, ignored);

@@ -19,8 +19,13 @@ bool is_picture_name(const std::filesystem::path& file);
 
 Expected<Pixels> read_pixels(const std::filesystem::path& file);
 
+struct FileBeside {
+  std::string name;
+  bool is_copied = false;  ///< and not there before
+};
+
 /// Copies a file into the folder of the site file, unless it lies there; the name that it has there. Never over another
 /// file: "yard.png" becomes "yard-2.png" where that name is taken by other bytes.
-Expected<std::string> bring_beside(const std::filesystem::path& file, const std::filesystem::path& site_file);
+Expected<FileBeside> bring_beside(const std::filesystem::path& file, const std::filesystem::path& site_file);
 
 }  // namespace yardwright

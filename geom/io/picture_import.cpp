@@ -121,9 +121,10 @@ Expected<ImportedPicture> import_picture(const fs::path& file, const fs::path& s
   if (!is_sensible(out.picture))
     return refused("has no sensible size on the ground", file.filename().string(),
                    "give a picture without coordinates and fit it by two points");
-  auto name = bring_beside(file, site_file);
-  if (!name) return tl::unexpected{name.error()};
-  out.picture.file = std::move(*name);
+  auto beside = bring_beside(file, site_file);
+  if (!beside) return tl::unexpected{beside.error()};
+  out.picture.file = std::move(beside->name);
+  out.is_copied = beside->is_copied;
   return out;
 }
 

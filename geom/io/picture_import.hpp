@@ -16,6 +16,7 @@ struct ImportedPicture {
   Picture picture;
   PicturePlacing placing = PicturePlacing::on_lot;
   std::string note;                 ///< how it was placed and what is still to do, a sentence
+  bool is_copied = false;           ///< into the folder of the site file, where it was not before
   int width_px = 0, height_px = 0;  ///< of the file
 };
 

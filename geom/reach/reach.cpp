@@ -102,9 +102,9 @@ void add_unchecked(const Site& site, const DesignSurface& surface, Answer& answe
     return;
   }
   if (!surface.known()) {
-    answer.findings.push_back(
-        not_checked(Question::reach, "reach.ground", {}, "Levels of the ground",
-                    "the site has no ground, so it is taken as flat; bring it in with yardwright ground"));
+    answer.findings.push_back(not_checked(
+        Question::reach, "reach.ground", {}, "Levels of the ground",
+        "the site has no ground, so it is taken as flat; bring in its levels (yardwright ground, or the file menu)"));
   }
   answer.findings.push_back(
       not_checked(Question::reach, "reach.take-back", {}, "Emptying the bins back to a leg",

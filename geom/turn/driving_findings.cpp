@@ -107,8 +107,9 @@ Finding hitch_finding(const RouteCase& route, const RuleBook& rules, MendSearch&
 Finding grade_finding(const RouteCase& route, const DesignSurface& surface, const RuleBook& rules, MendSearch& search) {
   const Rule& rule = rules.at("turn.grade");
   if (!knows(surface, route.line)) {
-    return not_checked(Question::turn, rule.id, {route.item.id}, "Grade along " + title_of(route.item),
-                       "the ground is not known along the whole way; bring it in with yardwright ground");
+    return not_checked(
+        Question::turn, rule.id, {route.item.id}, "Grade along " + title_of(route.item),
+        "the ground is not known along the whole way; bring in its levels (yardwright ground, or the file menu)");
   }
   const double over_m = rules.at("turn.grade-length").value;
   const Steepest steepest = steepest_grade(route.line, surface, over_m);

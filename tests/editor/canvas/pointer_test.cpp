@@ -153,3 +153,19 @@ TEST_CASE("A picture's points are clicked where they are, without the grid and t
   CHECK(distance(hand.session.tool.points.front(), {30.31, 50.27}) < 0.3);  // half a pixel
   CHECK_FALSE(hand.session.tool.points.front() == SitePoint{30, 50});
 }
+
+TEST_CASE("A thing that is small on the screen is moved by a drag, since it shows no handles to size it by") {
+  Site site;
+  site.items.push_back({{1}, "Bin 1", 0, {}, Bin{.at = {50, 50}, .diameter_m = 10}});
+  Hand hand{site};
+  hand.view.px_per_m = 2;
+  select(hand.session, {1});
+  for (const Handle& handle : canvas::shown_handles(hand.session, hand.view, hand.look))
+    CHECK(handle.grip == Grip::turn);
+  hand.drag({54, 50}, {74, 50});
+  const Bin& bin = std::get<Bin>(hand.session.site().items[0].thing);
+  CHECK(bin.diameter_m == 10);
+  CHECK(bin.at.x > 65);
+  hand.view.px_per_m = 10;
+  CHECK(canvas::shown_handles(hand.session, hand.view, hand.look).size() > 1);
+}

@@ -73,3 +73,12 @@ TEST_CASE("References are taken by number and stops as a list") {
   CHECK(std::get<Route>(*route).stops == std::vector<ItemId>{{3}, {1}, {3}});
   CHECK_FALSE(with_field(Route{}, "stops", "3 gate", UnitSystem::us).has_value());
 }
+
+TEST_CASE("Lengths are shown to a hundredth of their unit, short ones whole, and keys as they are spoken") {
+  CHECK(text_for_typing(4.877, Quantity::length, UnitSystem::us) == "16 ft");
+  CHECK(text_for_typing(15, Quantity::length, UnitSystem::us) == "49.21 ft");
+  CHECK(text_for_typing(15.0004, Quantity::length, UnitSystem::metric) == "15 m");
+  CHECK(spoken("lp-gas") == "LP gas");
+  CHECK(spoken("c") == "C");
+  CHECK(spoken("own-field") == "own field");
+}

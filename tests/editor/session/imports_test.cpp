@@ -36,7 +36,7 @@ TEST_CASE("Levels of a list become the ground as one step that can be undone") {
   GroundWords words;
   words.cell = "2m";
   words.margin = "20";
-  const auto done = bring_in_ground(session, folder.path / "levels.csv", words);
+  const auto done = read_now(session, ground_reading(session, folder.path / "levels.csv", words));
   INFO((done ? "" : sentence(done.error().front())));
   REQUIRE(done);
   const LevelGrid& levels = session.site().ground.levels;
@@ -55,7 +55,7 @@ TEST_CASE("Every field that is not understood is told, and nothing changes") {
   GroundWords words;
   words.cell = "small";
   words.epsg = "utm";
-  const auto done = bring_in_ground(session, folder.path / "levels.csv", words);
+  const auto done = read_now(session, ground_reading(session, folder.path / "levels.csv", words));
   REQUIRE_FALSE(done);
   CHECK(done.error().size() == 2);
   CHECK(session.site().ground.levels.empty());
@@ -65,8 +65,8 @@ TEST_CASE("A file that is no ground is refused in the core's own sentence") {
   const PictureFolder folder;
   Session session = yard();
   std::ofstream{folder.path / "words.tif"} << "words";
-  CHECK_FALSE(bring_in_ground(session, folder.path / "words.tif", {}));
-  CHECK_FALSE(bring_in_ground(session, folder.path / "gone.csv", {}));
+  CHECK_FALSE(read_now(session, ground_reading(session, folder.path / "words.tif", {})));
+  CHECK_FALSE(read_now(session, ground_reading(session, folder.path / "gone.csv", {})));
 }
 
 TEST_CASE("Files are offered by their endings, whatever their case") {

@@ -54,3 +54,14 @@ TEST_CASE("A triangle keeps its corners") {
   CHECK(triangle.edges.size() == 3);
   CHECK(without_corner(triangle, 0) == triangle);
 }
+
+TEST_CASE("An edge is called by the side of the lot that it is, whichever way the corners run") {
+  Lot lot = rectangular_lot(200, 100);
+  CHECK(side_of(lot, 0) == "south");
+  CHECK(side_of(lot, 1) == "east");
+  CHECK(side_of(lot, 2) == "north");
+  CHECK(side_of(lot, 3) == "west");
+  std::reverse(lot.corners.begin(), lot.corners.end());
+  CHECK(side_of(lot, 0) == "north");
+  CHECK(side_of(lot, 1) == "east");
+}
