@@ -62,7 +62,7 @@ std::vector<Table> finding_tables(const Findings& findings, UnitSystem units) {
   std::vector<Table> tables;
   for (const Question question : every_question) {
     Table table{title_of(question), std::string{asked_by(question)}, {}, {}};
-    table.columns = {{"", 0.9},     {"finding", 4.6}, {"measured", 2.8}, {"margin", 2.2}, {"what would mend it", 4.2},
+    table.columns = {{"", 1.2},     {"finding", 4.6}, {"measured", 2.8}, {"margin", 2.2}, {"what would mend it", 4.2},
                      {"basis", 3.6}};
     for (std::size_t i = 0; i < findings.size(); ++i) {
       if (findings[i].question == question) table.rows.push_back(row_of(findings[i], i + 1, units));

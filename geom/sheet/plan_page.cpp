@@ -97,7 +97,8 @@ PlanPageLayout with_column_beside(const SheetBox& frame, double panel_mm) {
 
 PlanPageLayout with_panels_below(const SheetBox& frame, double panel_mm) {
   const double split = frame.high.y - title_block_mm - north_and_scale_mm;
-  const int count = std::max(2, static_cast<int>(frame.width_mm() / panel_mm));
+  constexpr int most_panels = 4;
+  const int count = std::clamp(static_cast<int>(frame.width_mm() / panel_mm), 2, most_panels);
   const double wide = frame.width_mm() / count;
   PlanPageLayout layout{frame, {frame.low, {frame.high.x, split}}, {}};
   for (int i = 0; i < count; ++i)

@@ -71,13 +71,13 @@ void draw_title_strip(SheetPen& pen, const SheetBox& frame, const SheetTitle& ti
   const double top = frame.high.y - title_strip_mm;
   pen.line({frame.low.x, top}, {frame.high.x, top}, thin_line);
   draw_cells(pen, {{frame.low.x, top}, frame.high},
-             {{"yard", title.yard, 3},
+             {{"yard", title.yard, 2.4},
               {"owner", title.block.owner, 2},
               {"place", title.block.place, 2},
               {"drawn by", title.block.drawn_by, 1.4},
               {"date", title.block.date, 1.1},
               {"revision", title.block.revision, 0.8},
-              {"phase", title.phase, 1.4},
+              {"phase", title.phase, 2},
               {"sheet", title.sheet, 1.4},
               {"number", sheet_number(title), 0.9}});
 }

@@ -144,6 +144,14 @@ TEST_CASE("A finding's words, its mend, the scale and the cautions stand on the 
   }
 }
 
+TEST_CASE("The number of a finding stands in one piece on every paper") {
+  for (const Paper paper : {Paper::letter, Paper::a4, Paper::a1}) {
+    const std::string words =
+        all_words(sheets_of(hundred_foot_yard(), {paper, Orientation::portrait}, Findings(120, failing_finding())));
+    for (const char* number : {"\n7\n", "\n66\n", "\n120\n"}) CHECK(words.find(number) != std::string::npos);
+  }
+}
+
 TEST_CASE("A question that gave no finding is said to be not judged") {
   const std::string words = all_words(sheets_of(hundred_foot_yard(), {}, {failing_finding()}));
   CHECK(words.find("it was not judged") != std::string::npos);
