@@ -1,5 +1,7 @@
 #include "editor/panels/question_panel.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "editor/panels/finding_card.hpp"
@@ -8,10 +10,27 @@
 #include "editor/panels/widgets.hpp"
 #include "editor/panels/yard_card.hpp"
 #include "editor/session/question_words.hpp"
+#include "geom/drain/pit_words.hpp"
+#include "geom/units/text.hpp"
 
 namespace yardwright::panels {
 
 namespace {
+
+/// What the storm brings to each pit.
+void show_pits(const Workspace& work) {
+  const auto& letters = work.look.letters;
+  const Site& site = work.session.site();
+  for (const drain::PitWater& pit : work.answers.drain->pits) {
+    const Item* item = find(site, pit.item);
+    if (item == nullptr) continue;
+    ImGui::Dummy({0, work.look.px(4)});
+    words(fmt::format("{} gets the rain of {}", title_of(*item), text_of(pit.catchment_m2, Quantity::area, site.units)),
+          letters.small, palette::ink, true);
+    for (const std::string& line : drain::runoff_words(pit, site.units))
+      words(line, letters.small, palette::quiet_ink, true);
+  }
+}
 
 void show_question(const Workspace& work) {
   const Question question = work.session.question;
@@ -24,6 +43,7 @@ void show_question(const Workspace& work) {
   const Findings& findings = findings_of(work.answers, question);
   if (findings.empty()) words("There is nothing on the plan to ask this of.", letters.small, palette::quiet_ink, true);
   for (const Finding& finding : findings) show_finding_card(work, finding);
+  if (question == Question::drain) show_pits(work);
   show_settings(work, question);
 }
 

@@ -69,6 +69,12 @@ struct FieldReader {
   void operator()(const Field& field, std::string& words) const {
     if (meant(field)) words = text;
   }
+  void operator()(const Field& field, MassCurve& curve) const {
+    if (!meant(field)) return;
+    auto typed = parse_mass_curve(text);
+    if (!typed) return refuse(field, typed.error().what, typed.error().mend);
+    curve = std::move(*typed);
+  }
   void operator()(const Field& field, SitePoint& point) const {
     coordinate(field, "east", point.x);
     coordinate(field, "north", point.y);

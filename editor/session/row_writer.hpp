@@ -55,6 +55,7 @@ struct RowWriter {
     FieldRow& row = add(field, choices.empty() ? RowKind::words : RowKind::choice, words);
     row.choices = std::move(choices);
   }
+  void operator()(const Field& field, const MassCurve& curve) const { add(field, RowKind::words, text_of(curve)); }
   void operator()(const Field& field, const std::vector<ItemId>& list) const {
     std::string text;
     for (const ItemId id : list) text += fmt::format("{}{}", text.empty() ? "" : " ", id.number);

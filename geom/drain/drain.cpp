@@ -31,6 +31,11 @@ SitePath way_out_of(const Depression& hollow, const Flow& flow) {
   return as_path(flow.frame, way);
 }
 
+Finding distribution_missing() {
+  return not_checked(Question::drain, "drain.storm", {}, "How the storm's rain falls is not known",
+                     "the peaks want it: choose one of the NRCS types, or type the storm's own distribution");
+}
+
 std::vector<Pond> ponds_of(const Flow& flow) {
   const auto cells = cells_by_depression(flow);
   std::vector<Pond> ponds;
@@ -52,10 +57,11 @@ void name_unknown_covers(Answer& answer, const CoverMap& covers) {
 }
 
 void ask_pits(Answer& answer, const Site& site, const DesignSurface& surface, const CoverMap& covers,
-              const RuleBook& rules) {
+              const MassCurve& curve, const RuleBook& rules) {
   for (const Item& item : site.items) {
     if (pit_body(item.thing) == nullptr) continue;
-    const auto water = covers.covers.empty() ? std::nullopt : pit_water(item, surface, answer.flow, covers, site.storm);
+    const auto water =
+        covers.covers.empty() ? std::nullopt : pit_water(item, surface, answer.flow, covers, site.storm, curve);
     if (!water) {
       answer.findings.push_back(not_checked(
           Question::drain, "drain.rim-freeboard", {item.id}, "Water around " + title_of(item) + " was not checked",
@@ -95,7 +101,9 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
   answer.ponds = ponds_of(answer.flow);
   const CoverMap covers = cover_map(site, catalogs, answer.flow.frame);
   name_unknown_covers(answer, covers);
-  ask_pits(answer, site, surface, covers, rules);
+  const MassCurve curve = curve_of(site.storm.type, site.storm.own_curve, catalogs.storms);
+  if (!curve.known()) answer.findings.push_back(distribution_missing());
+  ask_pits(answer, site, surface, covers, curve, rules);
   ask_bins(answer, site, surface, rules, search);
   answer.mends_sought = !search.left_some();
   if (answer.findings.empty()) {

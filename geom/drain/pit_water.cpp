@@ -58,13 +58,15 @@ void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, co
   water.concentration = concentration_along(flow, covers, way, storm.two_year_rain_m);
 }
 
-void add_runoff(PitWater& water, const Storm& storm) {
+void add_runoff(PitWater& water, const Storm& storm, const MassCurve& curve) {
   const double concentration_s = water.concentration.total_s();
   water.peak = graphical_peak(water.catchment_m2, water.curve_number, storm.rain_m, concentration_s, storm.type);
   water.runoff_m3 = water.peak.runoff_m * water.catchment_m2;
-  if (const auto intensity = greatest_intensity_m_per_s(storm.type, storm.rain_m, concentration_s)) {
-    water.rational_peak_m3_per_s = rational_peak_m3_per_s(water.rational_c, *intensity, water.catchment_m2);
-  }
+  if (!curve.known()) return;
+  water.rational_peak_m3_per_s = rational_peak_m3_per_s(
+      water.rational_c, greatest_intensity_m_per_s(curve, storm.rain_m, concentration_s), water.catchment_m2);
+  water.routed_peak =
+      peak_of(storm_hydrograph(water.catchment_m2, water.curve_number, storm.rain_m, concentration_s, curve));
 }
 
 /// The highest water that stands in a hollow at the rim, once the storm's runoff has come down.
@@ -113,7 +115,7 @@ Concentration concentration_along(const Flow& flow, const CoverMap& covers, cons
 }
 
 std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow,
-                                  const CoverMap& covers, const Storm& storm) {
+                                  const CoverMap& covers, const Storm& storm, const MassCurve& curve) {
   const PitBody* body = pit_body(item.thing);
   const SitePoint place = place_of(item.thing);
   if (body == nullptr || cell_at(flow.frame, place) == outside) return std::nullopt;
@@ -125,7 +127,7 @@ std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface
   const std::vector<Cell> outlets = pond == no_depression ? rim : cells_of(flow, pond);
   const std::vector<Cell> cells = catchment(flow, outlets);
   add_catchment(water, flow, covers, cells, outlets, storm);
-  add_runoff(water, storm);
+  add_runoff(water, storm, curve);
   if (pond != no_depression) water.pond = pond_filled(flow, pond, cells, rim, water.peak.runoff_m);
   return water;
 }

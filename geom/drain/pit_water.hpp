@@ -10,6 +10,7 @@
 
 #include "geom/drain/cover_map.hpp"
 #include "geom/drain/flow.hpp"
+#include "geom/drain/unit_hydrograph.hpp"
 #include "geom/ground/design_surface.hpp"
 #include "geom/site/site.hpp"
 
@@ -43,7 +44,8 @@ struct PitWater {
   Concentration concentration;
   double runoff_m3 = 0;
   GraphicalPeak peak;
-  std::optional<double> rational_peak_m3_per_s;  ///< where the storm's intensity is known
+  std::optional<double> rational_peak_m3_per_s;  ///< where it is known how the storm's rain falls
+  std::optional<HydrographPeak> routed_peak;     ///< by the unit hydrograph; likewise
   std::optional<PondAtPit> pond;
 };
 
@@ -52,9 +54,10 @@ inline constexpr double least_pond_depth_m = 0.05;
 inline constexpr double least_pond_volume_m3 = 1.0;
 bool worth_showing(const Depression& depression);
 
-/// Nothing for an item without a pit, or with one outside the ground.
+/// Nothing for an item without a pit, or with one outside the ground. `curve` is how the storm's rain falls; it may be
+/// not known.
 std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow,
-                                  const CoverMap& covers, const Storm& storm);
+                                  const CoverMap& covers, const Storm& storm, const MassCurve& curve);
 
 /// Sheet flow over at most 100 ft, then shallow concentrated flow.
 Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way,

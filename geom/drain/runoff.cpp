@@ -79,7 +79,9 @@ GraphicalPeak graphical_peak(double area_m2, double curve_number, double rain_m,
   peak.concentration_s = std::max(concentration_s, shortest_s);
   if (peak.runoff_m <= 0) return peak;
   peak.abstraction_ratio = 0.2 * retention_m(curve_number) / rain_m;
-  if (curve_number < 40)
+  if (type == StormType::own)
+    peak.state = PeakState::no_table;
+  else if (curve_number < 40)
     peak.state = PeakState::curve_number_too_low;
   else if (concentration_s > longest_s)
     peak.state = PeakState::concentration_too_long;
@@ -95,22 +97,13 @@ double rational_peak_m3_per_s(double rational_c, double intensity_m_per_s, doubl
   return rational_c * intensity_m_per_s * area_m2;
 }
 
-double type_ii_fallen_ratio(double since_start_s) {
-  const auto curve = type_ii_mass_curve();
-  const double step = std::clamp(since_start_s / (0.1 * hour), 0.0, static_cast<double>(curve.size() - 1));
-  const auto below = std::min(static_cast<std::size_t>(step), curve.size() - 2);
-  return std::lerp(curve[below], curve[below + 1], step - static_cast<double>(below));
-}
-
-// The mean over a window is greatest where the window starts or ends at a step of the piecewise linear curve.
-std::optional<double> greatest_intensity_m_per_s(StormType type, double rain_m, double duration_s) {
-  if (type != StormType::ii) return std::nullopt;
+// The mean over a window is greatest where the window starts or ends at a point of the piecewise straight curve.
+double greatest_intensity_m_per_s(const MassCurve& curve, double rain_m, double duration_s) {
   const double window_s = std::clamp(duration_s, 0.1 * hour, 24 * hour);
   double most = 0;
-  for (int tenth = 0; tenth <= 240; ++tenth) {
-    const double at_s = tenth * 0.1 * hour;
-    most = std::max({most, type_ii_fallen_ratio(at_s + window_s) - type_ii_fallen_ratio(at_s),
-                     type_ii_fallen_ratio(at_s) - type_ii_fallen_ratio(at_s - window_s)});
+  for (const MassPoint& point : curve.points) {
+    most = std::max({most, curve.fallen_ratio(point.time_s + window_s) - point.fallen_ratio,
+                     point.fallen_ratio - curve.fallen_ratio(point.time_s - window_s)});
   }
   return most * rain_m / window_s;
 }

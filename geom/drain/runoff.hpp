@@ -5,7 +5,6 @@
 #pragma once
 
 #include <cstdint>
-#include <optional>
 #include <span>
 
 #include "geom/site/site.hpp"
@@ -37,9 +36,10 @@ double shallow_flow_m_per_s(double slope_ratio, bool paved);
 
 enum class PeakState : std::uint8_t {
   computed,
-  no_runoff,              ///< the rain stays under the initial abstraction
-  curve_number_too_low,   ///< under 40, where TR-55 does not hold
-  concentration_too_long  ///< over 10 h, where TR-55 does not hold
+  no_runoff,               ///< the rain stays under the initial abstraction
+  curve_number_too_low,    ///< under 40, where TR-55 does not hold
+  concentration_too_long,  ///< over 10 h, where TR-55 does not hold
+  no_table                 ///< a storm of the site's own, for which TR-55 has no coefficients
 };
 
 struct GraphicalPeak {
@@ -57,10 +57,7 @@ GraphicalPeak graphical_peak(double area_m2, double curve_number, double rain_m,
 /// C i A; meant for less than 0.8 km2 (200 acres).
 double rational_peak_m3_per_s(double rational_c, double intensity_m_per_s, double area_m2);
 
-/// The part of the 24-hour depth fallen by a time of day of a Type II storm; 0 before, 1 after.
-double type_ii_fallen_ratio(double since_start_s);
-
-/// The greatest mean intensity that the storm reaches over a duration (at least 0.1 h); known for Type II only.
-std::optional<double> greatest_intensity_m_per_s(StormType type, double rain_m, double duration_s);
+/// The greatest mean intensity that a storm of a known curve reaches over a duration of at least 0.1 h.
+double greatest_intensity_m_per_s(const MassCurve& curve, double rain_m, double duration_s);
 
 }  // namespace yardwright::drain

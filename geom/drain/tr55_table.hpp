@@ -14,10 +14,7 @@ struct UnitPeakRow {
   double c0, c1, c2;
 };
 
-/// Rows of a storm type in rising Ia / P, first 0.10 and last 0.50.
+/// Rows of an NRCS storm type in rising Ia / P, first 0.10 and last 0.50; none of a storm of the site's own.
 std::span<const UnitPeakRow> unit_peak_rows(StormType type);
-
-/// Type II 24-hour mass curve at each tenth of an hour, 0 to 24 h.
-std::span<const double> type_ii_mass_curve();
 
 }  // namespace yardwright::drain

@@ -111,6 +111,14 @@ void FieldReader::read(const Field& field, const JsonValue& value, SitePoint& in
   read(part, (*pair)[1], into.y);
 }
 
+void FieldReader::read(const Field& field, const JsonValue& value, MassCurve& into) {
+  const std::string* given = value.text();
+  if (given == nullptr) return wrong_sort(field, value, "write text in quotes: \"0 0, 6h 0.08, 12h 0.66, 24h 1\"");
+  auto curve = parse_mass_curve(*given);
+  if (!curve) return note(value.line, field.key, curve.error().what, curve.error().mend);
+  into = std::move(*curve);
+}
+
 std::optional<double> FieldReader::quantity_in(const Field& field, const JsonValue& value, Quantity quantity) {
   std::optional<double> si;
   if (const double* number = value.number()) si = *number * shown_unit(quantity, units_).factor;

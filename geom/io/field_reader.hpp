@@ -11,6 +11,7 @@
 
 #include "geom/io/json_value.hpp"
 #include "geom/site/field.hpp"
+#include "geom/site/storm.hpp"
 #include "geom/units/problem.hpp"
 
 namespace yardwright {
@@ -48,6 +49,7 @@ class FieldReader {
   void read(const Field& field, const JsonValue& value, Bearing& into);
   void read(const Field& field, const JsonValue& value, ItemId& into);
   void read(const Field& field, const JsonValue& value, SitePoint& into);
+  void read(const Field& field, const JsonValue& value, MassCurve& into);
 
   template <class Enum>
   requires std::is_enum_v<Enum>

@@ -8,6 +8,7 @@
 
 #include "geom/io/json_value.hpp"
 #include "geom/site/field.hpp"
+#include "geom/site/storm.hpp"
 
 namespace yardwright {
 
@@ -40,6 +41,7 @@ class FieldWriter {
   }
   std::string json_of(const Field&, ItemId value) const { return value ? std::to_string(value.number) : "null"; }
   std::string json_of(const Field& field, SitePoint value) const;
+  std::string json_of(const Field&, const MassCurve& value) const { return json_text(text_of(value)); }
 
   template <class Enum>
   requires std::is_enum_v<Enum> std::string json_of(const Field&, Enum value)

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "geom/drain/pit_words.hpp"
 #include "geom/sheet/answer_drawing.hpp"
 #include "geom/sheet/label_spots.hpp"
 #include "geom/sheet/marks.hpp"
@@ -112,9 +113,8 @@ void add_pit_words(PlanParts& parts, const drain::PitWater& pit, const Site& sit
   Label words = one_line(fmt::format("{} gets the rain of {}", item ? title_of(*item) : "the pit",
                                      short_text_of(pit.catchment_m2, Quantity::area, style.units)),
                          palette::water);
-  words.lines.push_back({fmt::format("runoff {}, peak {}", short_text_of(pit.runoff_m3, Quantity::volume, style.units),
-                                     short_text_of(pit.peak.peak_m3_per_s, Quantity::flow, style.units)),
-                         1.8, palette::water, false});
+  for (std::string& line : drain::runoff_words(pit, style.units))
+    words.lines.push_back({std::move(line), 1.8, palette::water, false});
   add_spots_beside(words, pit.at, 3);
   parts.labels.push_back(std::move(words));
 }

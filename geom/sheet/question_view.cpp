@@ -84,6 +84,11 @@ std::vector<KeyRow> turn_key(const Site& site, const turn::Answer& answer) {
   return rows;
 }
 
+std::string type_words(const Storm& storm) {
+  if (storm.type == StormType::own) return "falling as the yard's own table says";
+  return fmt::format("type {}", names_of(storm.type)[static_cast<std::size_t>(storm.type)]);
+}
+
 void add_water_keys(std::vector<KeyRow>& rows, const drain::Answer& answer) {
   if (!answer.ponds.empty()) {
     rows.push_back(key_of_area(palette::water.faded(0.28), {palette::water, 0.25, {}},
@@ -106,10 +111,10 @@ std::vector<KeyRow> drain_key(const Site& site, const Answers& answers) {
         key_of_line({palette::quiet_ink, 0.25, {1.4, 0.9}}, "contour of the ground as it lies, where it differs"));
   }
   add_water_keys(rows, *answers.drain);
-  rows.push_back({{},
-                  fmt::format("Storm: {} of rain in 24 h, type {}",
-                              short_text_of(site.storm.rain_m, Quantity::rain_depth, site.units),
-                              names_of(site.storm.type)[static_cast<std::size_t>(site.storm.type)])});
+  rows.push_back(
+      {{},
+       fmt::format("Storm: {} of rain in 24 h, {}", short_text_of(site.storm.rain_m, Quantity::rain_depth, site.units),
+                   type_words(site.storm))});
   return rows;
 }
 

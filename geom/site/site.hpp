@@ -11,6 +11,7 @@
 #include "geom/shape/polygon.hpp"
 #include "geom/site/item.hpp"
 #include "geom/site/rule.hpp"
+#include "geom/site/storm.hpp"
 #include "geom/units/quantity.hpp"
 
 namespace yardwright {
@@ -46,33 +47,6 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"file", "file", "GeoTIFF of its levels, in the folder of the site file; empty for level ground"},
         self.file);
   visit(Field{"source", "source", "where the levels came from, in words"}, self.source);
-}
-
-enum class StormType : std::uint8_t { i, ia, ii, iii };
-constexpr std::array<std::string_view, 4> names_of(StormType) { return {"I", "IA", "II", "III"}; }
-
-/// The rain that Drain is asked about, and the cover of ground that no Cover area tells of.
-struct Storm {
-  double rain_m = 0.127;  ///< 24-hour depth
-  double return_period_years = 25;
-  double two_year_rain_m = 0.0762;  ///< 2-year 24-hour depth, for sheet flow
-  StormType type = StormType::ii;
-  std::string cover = "farmstead";
-  SoilGroup soil = SoilGroup::c;
-  bool operator==(const Storm&) const = default;
-};
-
-template <MaybeConst<Storm> Self, class Visit>
-void visit_fields(Self& self, Visit&& visit) {
-  visit(Field{"rain", "24-hour rain", "depth of the design storm in 24 hours", Quantity::rain_depth, 0, 2},
-        self.rain_m);
-  visit(Field{"return-period", "return period", "years; only printed, the depth decides", Quantity::ratio, 1, 10000},
-        self.return_period_years);
-  visit(Field{"two-year-rain", "2-year rain", "2-year 24-hour depth, for sheet flow", Quantity::rain_depth, 0.001, 1},
-        self.two_year_rain_m);
-  visit(Field{"type", "storm type", "NRCS 24-hour rainfall distribution"}, self.type);
-  visit(Field{"cover", "cover", "of ground that no cover area tells of"}, self.cover);
-  visit(Field{"soil", "soil group", "of ground that no cover area tells of"}, self.soil);
 }
 
 /// What ties the site frame to the earth: the projected position of the origin. EPSG 0 is "not known".

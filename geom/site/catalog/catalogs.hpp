@@ -6,6 +6,7 @@
 
 #include "geom/site/catalog/grain.hpp"
 #include "geom/site/catalog/ground_cover.hpp"
+#include "geom/site/catalog/storm_curve.hpp"
 #include "geom/site/catalog/vehicle.hpp"
 #include "geom/site/rule.hpp"
 
@@ -16,6 +17,7 @@ struct Catalogs {
   std::vector<Vehicle> vehicles;
   std::vector<Grain> grains;
   std::vector<GroundCover> covers;
+  std::vector<StormCurve> storms;
 };
 
 /// The record with this id, or null: catalogue ids come from files, so a missing one is the caller's Finding.

@@ -89,6 +89,28 @@ class Ask(Case):
         self.near("runoff --area 250ac --cn 75 --rain 6in --tc 1.53h --type II", 3.45, peak=(345, "cfs"))
         self.near("runoff --area 10ac --cn 89 --rain 5in --tc 0.25h", 0.43, peak=(43.1, "cfs"))
 
+    # The 484 unit hydrograph with NRCS Type II, and the rational peak by the hardest part of the storm (computed apart).
+    def test_three_peaks_stand_side_by_side(self):
+        self.near("runoff --area 10ac --cn 89 --rain 5in --tc 0.25h --c 0.7", 1.4, peak=(43.1, "cfs"), hydrograph_peak=(45.2, "cfs"))
+        answers = self.asked(*"runoff --area 250ac --cn 75 --rain 6in --tc 1.53h --c 0.7".split())
+        self.assertAlmostEqual(answers["hydrograph_peak"]["value"] / 0.0283168, 342, delta=3.4)
+        self.assertAlmostEqual(answers["hydrograph_peak_at"]["value"] / 3600, 12.83, delta=0.05)
+        self.near("runoff --area 1ac --cn 89 --rain 1in --tc 30min --c 1", 0.003, rational_peak=(0.7662, "cfs"))  # 0.38 in in half an hour
+
+    def test_each_storm_type_peaks_at_its_hour(self):
+        for storm, hour in (("I", 10.03), ("IA", 8.0), ("II", 12.03), ("III", 12.18)):
+            answers = self.asked(*("runoff --area 10ac --cn 89 --rain 5in --tc 0.25h --type %s" % storm).split())
+            self.assertAlmostEqual(answers["hydrograph_peak_at"]["value"] / 3600, hour, delta=0.1, msg=storm)
+
+    # Even rain of 24 hours on ground that takes up nothing: C i A is all of it.
+    def test_a_storm_of_ones_own(self):
+        even = ["runoff", "--area", "1ha", "--cn", "100", "--rain", "240mm", "--tc", "10min", "--c", "1", "--type", "own"]
+        answers = self.asked(*even, "--distribution", "0 0, 24 1")
+        for name in ("rational_peak", "hydrograph_peak"):
+            self.assertAlmostEqual(answers[name]["value"], 1e4 * 0.010 / 3600, delta=1e-6, msg=name)
+        self.assertIn("no coefficients", answers["peak"]["words"])
+        self.assertIn("--distribution", self.asked(*even)["hydrograph_peak"]["words"])
+
     def test_rain_under_the_initial_abstraction_runs_nowhere(self):
         answers = self.asked(*"runoff --area 10ac --cn 85 --rain 0.30in".split())
         self.assertEqual(answers["depth"]["value"], 0)

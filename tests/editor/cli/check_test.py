@@ -25,6 +25,15 @@ class Check(Case):
         for verb in ("check",) + QUESTIONS:
             self.assertNotIn("fail", self.answered(verb, NEW_YARD)["verdicts"].values(), verb)
 
+    def test_the_water_of_every_pit_has_three_peaks(self):
+        for yard, code in ((OLD_YARD, 1), (NEW_YARD, 0)):
+            pits = self.answered("drain", yard, code=code)["pits"]
+            self.assertEqual(len(pits), 2)
+            for pit in pits:
+                peaks = [pit[way + "_peak_m3_per_s"] for way in ("graphical", "rational", "hydrograph")]
+                self.assertLess(max(peaks), 2 * min(peaks))
+                self.assertTrue(11.8 < pit["hydrograph_peak_at_s"] / 3600 < 12.5)
+
     def test_check_is_all_questions_at_once(self):
         whole = self.answered("check", OLD_YARD, code=1)
         self.assertEqual(list(whole["verdicts"]), list(QUESTIONS) + ["grow"])

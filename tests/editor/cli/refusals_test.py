@@ -94,7 +94,8 @@ class Refusals(Case):
                              ("turn --vehicle wb-67 --radius 60ft --sweep 7200", "--sweep"), ("turn --radius 60ft", "ask turn"),
                              ("line --port 0 --conductor 18ft", "--port"), ("line --port 9 --conductor 18ft --voltage 400kV", "--voltage"),
                              ("runoff --area 10ac --cn 101 --rain 5in", "--cn"), ("runoff --area 10ac --cn nan --rain 5in", "--cn"),
-                             ("runoff --area 10ac --cn 80 --rain 5in --type V", "ask runoff"), ("manning --slope 1% --n 0.013", "ask manning"),
+                             ("runoff --area 10ac --cn 80 --rain 5in --type V", "ask runoff"), ("runoff --area 1ac --cn 80 --rain 5in --c 2", "--c"),
+                             ("runoff --area 1ac --cn 80 --rain 5in --distribution 0", "--distribution"), ("manning --slope 1% --n 0.013", "ask manning"),
                              ("manning --diameter 1ft --slope 1% --n nan", "--n"), ("manning --bottom -3ft --side 1 --slope 1% --n 1", "ask manning"),
                              ("manning --bottom 3ft --side 1 --slope 1% --n 0.03", "--flow")):
             self.says(self.refused("ask", *words.split()), where=where)

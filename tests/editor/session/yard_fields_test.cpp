@@ -37,7 +37,7 @@ TEST_CASE("Every field of title, storm, tie and phases is shown and can be typed
     }
   }
   CHECK(yard_rows(site, YardPart::title, catalogs).size() == 6);
-  CHECK(yard_rows(site, YardPart::storm, catalogs).size() == 6);
+  CHECK(yard_rows(site, YardPart::storm, catalogs).size() == 7);
   CHECK(yard_rows(site, YardPart::phases, catalogs).size() == 2);
 }
 
@@ -47,6 +47,12 @@ TEST_CASE("The storm's depth is typed in either unit") {
   CHECK(typed(site, "storm.rain", "150 mm").storm.rain_m == Approx(0.150));
   CHECK(row(yard_rows(typed(site, "storm.rain", "6in"), YardPart::storm, {}), "storm.rain").text == "6 in");
   CHECK(typed(site, "storm.type", "III").storm.type == StormType::iii);
+  CHECK(typed(site, "storm.type", "own").storm.type == StormType::own);
+  CHECK(typed(site, "storm.distribution", "0 0, 12 0.5, 24 1").storm.own_curve.points.size() == 3);
+  const auto falling = with_yard_field(site, "storm.distribution", "0 0, 12 0.5, 13 0.4, 24 1");
+  REQUIRE_FALSE(falling.has_value());
+  CHECK(falling.error().what == "the share falls from 0.5 to 0.4 at 13 h");
+  CHECK(falling.error().where == "own distribution");
   CHECK(typed(site, "storm.soil", "a").storm.soil == SoilGroup::a);
 }
 

@@ -1,8 +1,13 @@
 #include "geom/drain/runoff.hpp"
 
+#include <algorithm>
 #include <array>
 #include <catch2/catch.hpp>
+#include <numeric>
 #include <random>
+
+#include "geom/drain/unit_hydrograph.hpp"
+#include "geom/io/catalogs.hpp"
 
 using namespace yardwright;
 using namespace yardwright::drain;
@@ -12,6 +17,9 @@ namespace {
 constexpr double ft = 0.3048, inch = 0.0254, acre = 43560 * ft * ft, hour = 3600;
 constexpr double cfs = ft * ft * ft;
 constexpr double square_mile = 640 * acre;
+constexpr std::array every_type{StormType::i, StormType::ia, StormType::ii, StormType::iii};
+
+MassCurve curve_of(StormType type) { return yardwright::curve_of(type, {}, shipped_catalogs().storms); }
 
 double runoff_in(double rain_in, double curve_number) { return runoff_depth_m(rain_in * inch, curve_number) / inch; }
 
@@ -106,6 +114,7 @@ TEST_CASE("Where the graphical method does not hold its answer is a named state"
   CHECK(graphical_peak(acre, 60, 0.5 * inch, hour, StormType::ii).state == PeakState::no_runoff);
   CHECK(graphical_peak(acre, 35, 10 * inch, hour, StormType::ii).state == PeakState::curve_number_too_low);
   CHECK(graphical_peak(acre, 80, 5 * inch, 11 * hour, StormType::ii).state == PeakState::concentration_too_long);
+  CHECK(graphical_peak(acre, 80, 5 * inch, hour, StormType::own).state == PeakState::no_table);
 }
 
 TEST_CASE("Every storm type gives a peak, Type IA the mildest", "[drain]") {
@@ -122,32 +131,71 @@ TEST_CASE("The rational peak equals HEC-22 example 4.3", "[drain]") {
   CHECK(peak_cfs(0.315, 2.3) == Approx(31.4).margin(0.1));
 }
 
-TEST_CASE("The Type II storm has fallen by these parts at these hours", "[drain]") {
-  // NRCS Type II mass curve (read second-hand in two listings that agree).
-  CHECK(type_ii_fallen_ratio(6 * hour) == Approx(0.0800).margin(0.0005));
-  CHECK(type_ii_fallen_ratio(11.5 * hour) == Approx(0.2830).margin(0.0005));
-  CHECK(type_ii_fallen_ratio(12 * hour) == Approx(0.6630).margin(0.0005));
-  CHECK(type_ii_fallen_ratio(12.5 * hour) == Approx(0.7350).margin(0.0005));
-  CHECK(type_ii_fallen_ratio(18 * hour) == Approx(0.9210).margin(0.0005));
-  CHECK(type_ii_fallen_ratio(-1) == 0);
-  CHECK(type_ii_fallen_ratio(25 * hour) == 1);
+TEST_CASE("The storms of the four types have fallen by these parts at these hours", "[drain]") {
+  // NRCS TR-20 tables (read second-hand in two listings that agree).
+  const auto fallen = [](StormType type, double at_h) { return curve_of(type).fallen_ratio(at_h * hour); };
+  const std::vector<std::pair<double, double>> type_ii{
+      {6.0, 0.0800}, {11.5, 0.2830}, {12.0, 0.6630}, {12.5, 0.7350}, {18.0, 0.9210}};
+  for (const auto& [at_h, ratio] : type_ii) CHECK(fallen(StormType::ii, at_h) == Approx(ratio).margin(0.0005));
+  const std::vector<std::pair<double, double>> type_i{
+      {4.0, 0.0760}, {8.0, 0.1940}, {10.0, 0.5150}, {12.0, 0.6840}, {18.0, 0.8860}};
+  for (const auto& [at_h, ratio] : type_i) CHECK(fallen(StormType::i, at_h) == Approx(ratio).margin(0.0005));
+  const std::vector<std::pair<double, double>> type_ia{
+      {4.0, 0.1160}, {7.5, 0.3100}, {8.0, 0.4250}, {10.0, 0.5770}, {16.0, 0.8000}};
+  for (const auto& [at_h, ratio] : type_ia) CHECK(fallen(StormType::ia, at_h) == Approx(ratio).margin(0.0005));
+  const std::vector<std::pair<double, double>> type_iii{
+      {6.0, 0.0720}, {11.5, 0.2980}, {12.0, 0.5000}, {12.5, 0.7020}, {18.0, 0.9280}};
+  for (const auto& [at_h, ratio] : type_iii) CHECK(fallen(StormType::iii, at_h) == Approx(ratio).margin(0.0005));
+  for (const StormType type : every_type) {
+    CHECK(fallen(type, -1) == 0);
+    CHECK(fallen(type, 25) == 1);
+  }
+}
+
+TEST_CASE("Every shipped storm names its source and is a table that a yard could give itself", "[drain]") {
+  REQUIRE(shipped_catalogs().storms.size() == 4);
+  for (const StormCurve& storm : shipped_catalogs().storms) {
+    CHECK_FALSE(storm.source.empty());
+    const auto read = parse_mass_curve(text_of(storm.curve));
+    REQUIRE(read.has_value());
+    CHECK(*read == storm.curve);
+  }
+}
+
+TEST_CASE("The hardest spans of a Type II storm bring these parts of its depth", "[drain]") {
+  // NEH 630 ch. 4, figure 4-31: ratios of the nested depths to that of 24 h (read second-hand).
+  const std::vector<std::pair<double, double>> ratios{{0.5, 0.380}, {1.0, 0.454}, {2.0, 0.538},
+                                                      {3.0, 0.595}, {6.0, 0.707}, {12.0, 0.841}};
+  for (const auto& [span_h, ratio] : ratios) {
+    const double intensity = greatest_intensity_m_per_s(curve_of(StormType::ii), 1, span_h * hour);
+    CHECK(intensity * span_h * hour == Approx(ratio).margin(0.0006));
+  }
+}
+
+TEST_CASE("The shorter the span, the harder the hardest rain of it, in every storm", "[drain]") {
+  for (const StormType type : every_type) {
+    double before = 1e9;
+    for (double span_h = 0.1; span_h <= 24; span_h += 0.1) {
+      const double intensity = greatest_intensity_m_per_s(curve_of(type), 1, span_h * hour);
+      CHECK(intensity <= before * (1 + 1e-9));
+      before = intensity;
+    }
+    CHECK(greatest_intensity_m_per_s(curve_of(type), 0.1, 24 * hour) == Approx(0.1 / (24 * hour)));
+  }
 }
 
 TEST_CASE("Runoff by steps of the Type II storm adds up to the runoff of the day", "[drain]") {
-  // CN 89, 5 in: 3.772 in, the largest tenth of an hour 0.5985 in (computed).
-  double largest_in = 0, before_in = 0;
-  for (int tenth = 1; tenth <= 240; ++tenth) {
-    const double now_in = runoff_in(5 * type_ii_fallen_ratio(tenth * 0.1 * hour), 89);
-    largest_in = std::max(largest_in, now_in - before_in);
-    before_in = now_in;
+  // 5 in on CN 89, 74, 85, 98: total and largest tenth of an hour (computed).
+  struct Case {
+    double curve_number, total_in, largest_in;
+  };
+  for (const Case& known : {Case{89, 3.772, 0.5985}, {74, 2.364, 0.3838}, {85, 3.368, 0.5447}, {98, 4.763, 0.6814}}) {
+    const auto excess_m = excess_by_step_m(5 * inch, known.curve_number, curve_of(StormType::ii), 0.1 * hour);
+    CHECK(excess_m.size() == 240);
+    CHECK(std::accumulate(excess_m.begin(), excess_m.end(), 0.0) / inch == Approx(known.total_in).epsilon(0.005));
+    CHECK(*std::ranges::max_element(excess_m) / inch == Approx(known.largest_in).epsilon(0.005));
   }
-  CHECK(before_in == Approx(3.772).epsilon(0.005));
-  CHECK(largest_in == Approx(0.5985).epsilon(0.005));
-}
-
-TEST_CASE("The hardest half hour of a Type II storm brings 38 percent of its depth", "[drain]") {
-  // 0.3800 of the 24-h depth in 0.5 h, 0.4537 in 1 h (computed from the mass curve).
-  CHECK(*greatest_intensity_m_per_s(StormType::ii, 1, 0.5 * hour) * 0.5 * hour == Approx(0.3800).margin(0.0001));
-  CHECK(*greatest_intensity_m_per_s(StormType::ii, 1, hour) * hour == Approx(0.4537).margin(0.0001));
-  CHECK_FALSE(greatest_intensity_m_per_s(StormType::ia, 1, hour));
+  const auto excess_m = excess_by_step_m(5 * inch, 89, curve_of(StormType::ii), 0.1 * hour);
+  const auto first = std::ranges::find_if(excess_m, [](double depth_m) { return depth_m > 0; });
+  CHECK(first - excess_m.begin() == 41);  // CN 89: in the step that ends at 4.2 h
 }

@@ -31,6 +31,14 @@ class RandomFields {
     values.resize(static_cast<std::size_t>(whole(0, 4)));
     for (ItemId& id : values) id = {whole(1, items_)};
   }
+  void operator()(const Field&, MassCurve& curve) {
+    curve.points = {{0, 0}};
+    for (int i = whole(0, 6); i > 0; --i)
+      curve.points.push_back({curve.points.back().time_s + typed(1, 7000, 7000),
+                              std::min(1.0, curve.points.back().fallen_ratio + typed(0, 0.2, 0.2))});
+    curve.points.push_back({86400, 1});
+    if (whole(0, 3) == 0) curve.points.clear();
+  }
   void operator()(const Field&, SitePoint& value) { value = {typed(-900, 900, 900), typed(-900, 900, 900)}; }
   void operator()(const Field& field, SitePath& path) {
     path.resize(static_cast<std::size_t>(whole(field.closed ? 3 : 2, 6)));

@@ -10,7 +10,6 @@ using namespace yardwright::turn;
 
 namespace {
 
-constexpr double foot_m = 0.3048;
 constexpr double lead_in_m = 30;
 
 struct Turn {

@@ -9,8 +9,6 @@ using namespace yardwright::turn;
 
 namespace {
 
-constexpr double foot_m = 0.3048;
-
 TurnRing ring_of(std::string_view id, double radius_ft, double swept_deg) {
   const Vehicle* vehicle = find(shipped_catalogs().vehicles, id);
   REQUIRE(vehicle != nullptr);

@@ -10,8 +10,6 @@ using namespace yardwright::turn;
 
 namespace {
 
-constexpr double foot_m = 0.3048;
-
 const Vehicle& shipped(std::string_view id) {
   const Vehicle* vehicle = find(shipped_catalogs().vehicles, id);
   REQUIRE(vehicle != nullptr);
