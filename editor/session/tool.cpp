@@ -25,16 +25,27 @@ Thing with_path(Thing thing, const SitePath& path) {
   return thing;
 }
 
-/// A conveyor, route or the like goes from and to what its ends were clicked on.
+bool covers(const Item& item, SitePoint at) {
+  const auto solid = footprint(item.thing);
+  const auto hole = pit_hole(item.thing);
+  return (solid && contains(*solid, at)) || (hole && contains(*hole, at));
+}
+
+/// A conveyor, tunnel or the like goes from and to what its ends were clicked on.
 Thing with_ends(Thing thing, const Site& site, const SitePath& path) {
-  Conveyor* conveyor = std::get_if<Conveyor>(&thing);
-  if (conveyor == nullptr) return thing;
+  ItemId from, to;
   for (const Item& item : site.items) {
-    const auto solid = footprint(item.thing);
-    if (!solid) continue;
-    if (contains(*solid, path.front())) conveyor->from = item.id;
-    if (contains(*solid, path.back())) conveyor->to = item.id;
+    if (covers(item, path.front())) from = item.id;
+    if (covers(item, path.back())) to = item.id;
   }
+  std::visit(
+      [&](auto& kind) {
+        if constexpr (std::is_same_v<decltype(kind), Conveyor&> || std::is_same_v<decltype(kind), Tunnel&>) {
+          kind.from = from;
+          kind.to = to;
+        }
+      },
+      thing);
   return thing;
 }
 

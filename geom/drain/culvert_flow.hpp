@@ -4,24 +4,9 @@
 // by Manning. Limits: one barrel, round, no flow over the bank above it. Page: docs/methods/storm.md.
 #pragma once
 
-#include <array>
-#include <cstdint>
-#include <string_view>
+#include "geom/site/kinds/culvert.hpp"
 
 namespace yardwright::drain {
-
-enum class CulvertInlet : std::uint8_t {
-  concrete_square,      ///< square edge in a headwall
-  concrete_groove,      ///< groove end in a headwall
-  concrete_projecting,  ///< groove end out of the bank
-  metal_headwall,
-  metal_mitred,  ///< cut to the slope of the bank
-  metal_projecting
-};
-constexpr std::array<std::string_view, 6> names_of(CulvertInlet) {
-  return {"concrete-square", "concrete-groove", "concrete-projecting",
-          "metal-headwall",  "metal-mitred",    "metal-projecting"};
-}
 
 struct CulvertBarrel {
   CulvertInlet inlet = CulvertInlet::metal_projecting;

@@ -23,6 +23,22 @@ double inside_m(const Outline& outline, SitePoint point) {
   return least_m;
 }
 
+std::vector<Link> culvert_links(const Site& site, const LevelGrid& levels) {
+  std::vector<Link> links;
+  for_each<Culvert>(site, [&](const Item&, const Culvert& culvert) {
+    if (culvert.path.size() < 2) return;
+    const Link link{pipe_mouth(levels, culvert.path.front()), pipe_mouth(levels, culvert.path.back())};
+    if (link.from != outside && link.to != outside && link.from != link.to) links.push_back(link);
+  });
+  return links;
+}
+
+}  // namespace
+
+bool turns_water(const Item& item) {
+  return as<Bin>(item) != nullptr || as<Dryer>(item) != nullptr || as<Building>(item) != nullptr;
+}
+
 LevelGrid with_walls(const Site& site, const LevelGrid& levels) {
   const GridFrame& frame = levels.frame();
   std::vector<float> raised_m = levels.values();
@@ -37,28 +53,11 @@ LevelGrid with_walls(const Site& site, const LevelGrid& levels) {
   return {frame, std::move(raised_m)};
 }
 
-/// A pipe's end gathers at the lowest cell around it, however exactly it was drawn.
-Cell mouth(const LevelGrid& levels, SitePoint end) {
+Cell pipe_mouth(const LevelGrid& levels, SitePoint end) {
   const Cell cell = cell_at(levels.frame(), end);
   if (cell == outside) return outside;
   const std::vector<Cell> around = with_neighbours(levels.frame(), {&cell, 1});
   return *std::ranges::min_element(around, {}, [&](Cell c) { return levels.values()[static_cast<std::size_t>(c)]; });
-}
-
-std::vector<Link> culvert_links(const Site& site, const LevelGrid& levels) {
-  std::vector<Link> links;
-  for_each<Culvert>(site, [&](const Item&, const Culvert& culvert) {
-    if (culvert.path.size() < 2) return;
-    const Link link{mouth(levels, culvert.path.front()), mouth(levels, culvert.path.back())};
-    if (link.from != outside && link.to != outside && link.from != link.to) links.push_back(link);
-  });
-  return links;
-}
-
-}  // namespace
-
-bool turns_water(const Item& item) {
-  return as<Bin>(item) != nullptr || as<Dryer>(item) != nullptr || as<Building>(item) != nullptr;
 }
 
 Flow yard_flow(const Site& site, const DesignSurface& surface) {

@@ -1,6 +1,7 @@
 // The yard's surface as water meets it: the design surface with bins, dryers and buildings standing above it, so that
 // water goes around them and their roofs shed beside them, and with culverts as links. Legs, receiving, stands, tanks
-// and scales stand open or low and do not turn water. A culvert is taken to carry all that comes to it.
+// and scales stand open or low and do not turn water. Here a culvert is taken to carry all that comes to it; the storm
+// (geom/drain/storm) rates it.
 #pragma once
 
 #include "geom/drain/flow.hpp"
@@ -11,6 +12,12 @@ namespace yardwright::drain {
 
 /// Whether an item stands in the way of water.
 bool turns_water(const Item& item);
+
+/// The levels with everything that turns water standing on them, far higher than any water.
+LevelGrid with_walls(const Site& site, const LevelGrid& levels);
+
+/// The lowest cell at a pipe's end, however exactly it was drawn; `outside` off the grid.
+Cell pipe_mouth(const LevelGrid& levels, SitePoint end);
 
 Flow yard_flow(const Site& site, const DesignSurface& surface);
 

@@ -24,6 +24,7 @@ struct LayerOf {
   int operator()(const Culvert&) const { return 3; }
   int operator()(const Scale&) const { return 3; }
   int operator()(const Pit&) const { return 3; }
+  int operator()(const Tunnel&) const { return 3; }
   int operator()(const Route&) const { return 3; }
   int operator()(const Conveyor&) const { return 5; }
   int operator()(const Spout&) const { return 5; }

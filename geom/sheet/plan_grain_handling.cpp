@@ -121,4 +121,12 @@ ItemMarks marks_of(const Pit& pit, const Scene& scene) {
   return marks;
 }
 
+ItemMarks marks_of(const Tunnel& tunnel, const Scene& scene) {
+  ItemMarks marks;
+  add_region(marks.shapes, strip_of(tunnel.path, tunnel.width_m), palette::none, {palette::ink, 0.25, {1.2, 0.8}});
+  add_named_along(marks, scene, tunnel.path, short_text_of(tunnel.width_m, Quantity::length, scene.style.units),
+                  palette::quiet_ink);
+  return marks;
+}
+
 }  // namespace yardwright::plan

@@ -27,6 +27,7 @@ ItemMarks marks_of(const OverheadHolding& holding, const Scene& scene);
 ItemMarks marks_of(const Receiving& receiving, const Scene& scene);
 ItemMarks marks_of(const Conveyor& conveyor, const Scene& scene);
 ItemMarks marks_of(const Spout& spout, const Scene& scene);
+ItemMarks marks_of(const Tunnel& tunnel, const Scene& scene);
 ItemMarks marks_of(const Pit& pit, const Scene& scene);
 ItemMarks marks_of(const Drive& drive, const Scene& scene);
 ItemMarks marks_of(const Route& route, const Scene& scene);

@@ -12,6 +12,7 @@ struct WeightOfLine {
   double operator()(const OverheadLine&) const { return over_spout; }
   double operator()(const Dimension&) const { return over_spout; }
   double operator()(const Conveyor&) const { return over_line; }
+  double operator()(const Tunnel&) const { return over_line; }
   double operator()(const Swale&) const { return over_line; }
   double operator()(const Culvert&) const { return over_line; }
   double operator()(const Route&) const { return over_route; }

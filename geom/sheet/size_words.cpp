@@ -66,6 +66,9 @@ class Size {
     return fmt::format("{} at level {}", short_text_of(area_m2({pad.outline, {}}), Quantity::area, units_),
                        m(pad.level_m));
   }
+  std::string operator()(const Tunnel& tunnel) const {
+    return fmt::format("{} × {}, {} long", m(tunnel.width_m), m(tunnel.height_m), m(length(tunnel.path)));
+  }
   std::string operator()(const Culvert& culvert) const {
     return fmt::format("{}, {} long", short_text_of(culvert.diameter_m, Quantity::small_length, units_),
                        m(length(culvert.path)));

@@ -122,6 +122,12 @@ SymbolMarks pit() {
           open(curve(-2.6, 2.6, wave), {palette::water, 0.35, {}})};
 }
 
+SymbolMarks tunnel() {
+  return {closed(box(-3.4, -1.4, -1.6, 1.4), outline), closed(box(1.6, -1.4, 3.4, 1.4), outline),
+          open({{-1.6, -0.7}, {1.6, -0.7}}, {ink, 0.35, {1, 0.6}}),
+          open({{-1.6, 0.7}, {1.6, 0.7}}, {ink, 0.35, {1, 0.6}})};
+}
+
 SymbolMarks drive() {
   const auto bend = [](double x) { return -1.6 * sin(Angle::degrees(x * 26)); };
   return {open(curve(-3.5, 3.5, bend), {palette::earth, 2.4, {}}),
@@ -251,6 +257,7 @@ constexpr std::array kind_symbols{KindSymbol{Bin::key, bin},
                                   KindSymbol{Conveyor::key, conveyor},
                                   KindSymbol{Spout::key, spout},
                                   KindSymbol{Pit::key, pit},
+                                  KindSymbol{Tunnel::key, tunnel},
                                   KindSymbol{Drive::key, drive},
                                   KindSymbol{Route::key, route},
                                   KindSymbol{Gate::key, gate},

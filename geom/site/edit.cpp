@@ -21,10 +21,8 @@ struct Writer {
     std::erase_if(site.items, [&](const Item& item) { return item.id == remove.id || hangs_on(item, remove.id); });
     for (Item& item : site.items) {
       if (Route* route = std::get_if<Route>(&item.thing)) std::erase(route->stops, remove.id);
-      if (Conveyor* conveyor = std::get_if<Conveyor>(&item.thing)) {
-        if (conveyor->from == remove.id) conveyor->from = {};
-        if (conveyor->to == remove.id) conveyor->to = {};
-      }
+      if (Conveyor* conveyor = std::get_if<Conveyor>(&item.thing)) let_go(*conveyor, remove.id);
+      if (Tunnel* tunnel = std::get_if<Tunnel>(&item.thing)) let_go(*tunnel, remove.id);
     }
   }
 
@@ -52,6 +50,11 @@ struct Writer {
 
   void operator()(const ClearRule& clear) const {
     std::erase_if(site.rule_overrides, [&](const RuleOverride& own) { return own.rule == clear.rule; });
+  }
+
+  static void let_go(auto& between, ItemId id) {
+    if (between.from == id) between.from = {};
+    if (between.to == id) between.to = {};
   }
 
   static bool hangs_on(const Item& item, ItemId id) {

@@ -109,6 +109,7 @@ Outline extent(const Thing& thing) {
   return std::visit(Overloaded{
                         [&](const Drive& drive) { return around_path(drive.path, drive.width_m); },
                         [&](const Conveyor& conveyor) { return around_path(conveyor.path, conveyor.width_m); },
+                        [&](const Tunnel& tunnel) { return around_path(tunnel.path, tunnel.width_m); },
                         [&](const Berm& berm) {
                           return around_path(berm.path, berm.top_width_m + 2 * berm.height_m * berm.side_slope_ratio);
                         },

@@ -31,13 +31,15 @@
 #include "geom/site/kinds/spout.hpp"
 #include "geom/site/kinds/swale.hpp"
 #include "geom/site/kinds/tank.hpp"
+#include "geom/site/kinds/tunnel.hpp"
 #include "geom/site/kinds/well.hpp"
 
 namespace yardwright {
 
 /// Every kind, in the order in which the editor's tray and the format page list them.
-using Thing = std::variant<Bin, Leg, Dryer, OverheadHolding, Receiving, Conveyor, Spout, Pit, Drive, Route, Gate, Scale,
-                           Building, Tank, Well, OverheadLine, Berm, Swale, Pad, Culvert, Cover, Picture, Dimension>;
+using Thing =
+    std::variant<Bin, Leg, Dryer, OverheadHolding, Receiving, Conveyor, Spout, Pit, Tunnel, Drive, Route, Gate, Scale,
+                 Building, Tank, Well, OverheadLine, Berm, Swale, Pad, Culvert, Cover, Picture, Dimension>;
 
 struct Item {
   ItemId id;

@@ -14,6 +14,8 @@ struct PitBody {
   double depth_m = 8 * foot_m;
   double rim_height_m = 0.0;
   double pump_m3_per_s = 0.0;
+  double pump_on_m = 1 * foot_m;
+  double pump_off_m = 0.25 * foot_m;
 
   bool operator==(const PitBody&) const = default;
 };
@@ -26,6 +28,11 @@ void visit_fields(Self& self, Visit&& visit) {
         self.depth_m);
   visit(Field{"rim", "rim height", "curb above the ground at its centre", Quantity::length, 0, 3}, self.rim_height_m);
   visit(Field{"pump", "pump rate", "what its sump pump lifts; 0 is no pump", Quantity::flow, 0, 1}, self.pump_m3_per_s);
+  visit(
+      Field{"pump-on", "pump starts at", "water over the floor at which its float starts it", Quantity::length, 0, 15},
+      self.pump_on_m);
+  visit(Field{"pump-off", "pump stops at", "water over the floor at which its float stops it", Quantity::length, 0, 15},
+        self.pump_off_m);
 }
 
 }  // namespace yardwright

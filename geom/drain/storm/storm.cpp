@@ -1,0 +1,188 @@
+#include "geom/drain/storm/storm.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "geom/drain/raster.hpp"
+#include "geom/drain/storm/standing_water.hpp"
+#include "geom/drain/storm/storm_run.hpp"
+#include "geom/drain/yard_flow.hpp"
+#include "geom/site/footprint.hpp"
+
+namespace yardwright::drain::storm {
+
+namespace {
+
+constexpr double wet_wall_m = 0.0254;
+
+class Recorder {
+ public:
+  Recorder(const StormRun& run, const StormGround& ground) : run_{run}, ground_{ground} {
+    for (const PitTank& tank : ground.tanks) {
+      story.pits.push_back({tank.item, tank.floor_m, tank.rim_m, {}, {}, {}, {}, tank.floor_m});
+    }
+    for (const CulvertPipe& pipe : ground.culverts) story.culverts.push_back({pipe.item});
+    for (const Roof& roof : ground.roofs) story.walls.push_back({roof.item});
+    deepest_m_.assign(ground.bed.frame().cells(), 0.0F);
+    before_.pit_in_m3.assign(ground.tanks.size(), 0.0);
+    before_.pumped_m3.assign(ground.tanks.size(), 0.0);
+    before_.culvert_m3.assign(ground.culverts.size(), 0.0);
+    before_.time_s = run.now_s();
+  }
+
+  /// After every step: when pits are reached.
+  void watch() {
+    for (std::size_t i = 0; i < story.pits.size(); ++i) {
+      PitStory& pit = story.pits[i];
+      const double level_m = run_.pits().level_m(i), now_s = run_.now_s();
+      pit.highest_m = std::max(pit.highest_m, level_m);
+      if (!pit.wet_s && level_m > ground_.tanks[i].pump.on_level_m) pit.wet_s = now_s;
+      if (!pit.rim_s && run_.level_at_rim_m(i) > pit.rim_m) pit.rim_s = now_s;
+      if (!pit.overflows_s && run_.pits().room_m3(i) <= 1e-9) pit.overflows_s = now_s;
+    }
+  }
+
+  void sample() {
+    const double span_s = std::max(run_.now_s() - before_.time_s, 1e-9);
+    const double left_m3 = run_.flow().left_m3();
+    story.times_s.push_back(run_.now_s());
+    story.leaving_m3_per_s.push_back((left_m3 - before_.left_m3) / span_s);
+    for (std::size_t i = 0; i < story.pits.size(); ++i) sample_pit(i, span_s);
+    for (std::size_t i = 0; i < story.culverts.size(); ++i) {
+      const double flow = (run_.culvert_m3(i) - before_.culvert_m3[i]) / span_s;
+      story.culverts[i].flow_m3_per_s.push_back(flow);
+      story.culverts[i].highest_m3_per_s = std::max(story.culverts[i].highest_m3_per_s, flow);
+      before_.culvert_m3[i] = run_.culvert_m3(i);
+    }
+    for (std::size_t i = 0; i < story.walls.size(); ++i) sample_wall(i, span_s);
+    for (std::size_t i = 0; i < deepest_m_.size(); ++i)
+      deepest_m_[i] = std::max(deepest_m_[i], static_cast<float>(run_.flow().depth_m(static_cast<Cell>(i))));
+    before_.left_m3 = left_m3;
+    before_.time_s = run_.now_s();
+  }
+
+  void keep_frame() { story.frames.push_back(frame_of(run_.flow(), run_.now_s())); }
+
+  StormStory finished(bool stopped) && {
+    story.stopped = stopped;
+    story.end_s = run_.now_s();
+    story.steps = run_.steps();
+    story.deepest_m = {ground_.bed.frame(), std::move(deepest_m_)};
+    story.balance = run_.balance();
+    story.left_out = ground_.left_out;
+    for (std::size_t i = 0; i < story.pits.size(); ++i) {
+      story.pits[i].in_m3 = run_.pit_inflow_m3(i);
+      story.pits[i].pumped_m3 = run_.pits().state(i).pumped_m3;
+    }
+    return std::move(story);
+  }
+
+ private:
+  struct Before {
+    double time_s = 0, left_m3 = 0;
+    std::vector<double> pit_in_m3, pumped_m3, culvert_m3;
+  };
+
+  void sample_pit(std::size_t i, double span_s) {
+    const double in_m3 = run_.pit_inflow_m3(i), pumped_m3 = run_.pits().state(i).pumped_m3;
+    story.pits[i].samples.push_back({run_.now_s(), run_.pits().level_m(i), (in_m3 - before_.pit_in_m3[i]) / span_s,
+                                     (pumped_m3 - before_.pumped_m3[i]) / span_s});
+    before_.pit_in_m3[i] = in_m3;
+    before_.pumped_m3[i] = pumped_m3;
+  }
+
+  void sample_wall(std::size_t i, double span_s) {
+    double depth_m = 0;
+    for (const Cell cell : ground_.roofs[i].drip) depth_m = std::max(depth_m, run_.flow().depth_m(cell));
+    story.walls[i].deepest_m = std::max(story.walls[i].deepest_m, depth_m);
+    if (depth_m > wet_wall_m) story.walls[i].wet_s += span_s;
+  }
+
+  static StormFrame frame_of(const SurfaceFlow& flow, double time_s) {
+    constexpr double film_m = 0.002;  // a speed of less water says nothing
+    const auto speed = [](double flow_m2_per_s, double depth_m) {
+      const double mm_per_s = depth_m > film_m ? 1000 * flow_m2_per_s / depth_m : 0;
+      return static_cast<std::int16_t>(std::lround(std::clamp(mm_per_s, -32000.0, 32000.0)));
+    };
+    StormFrame frame{time_s};
+    for (std::size_t i = 0; i < flow.frame().cells(); ++i) {
+      const auto cell = static_cast<Cell>(i);
+      const double depth_m = flow.depth_m(cell);
+      frame.depth_mm.push_back(static_cast<std::uint16_t>(std::lround(std::min(depth_m * 1000, 65000.0))));
+      frame.east_mm_per_s.push_back(speed(flow.flow_east_m2_per_s(cell), depth_m));
+      frame.north_mm_per_s.push_back(speed(flow.flow_north_m2_per_s(cell), depth_m));
+    }
+    return frame;
+  }
+
+ public:
+  StormStory story;
+
+ private:
+  const StormRun& run_;
+  const StormGround& ground_;
+  std::vector<float> deepest_m_;
+  Before before_;
+};
+
+std::vector<double> run_off_until(const Rainfall& rain, const StormGround& ground, double time_s) {
+  std::vector<double> run_off_m;
+  for (const double curve_number : ground.curve_numbers) run_off_m.push_back(rain.run_off_m(time_s, curve_number));
+  return run_off_m;
+}
+
+/// To the end, telling samples and frames at their times; stops early where the progress says so.
+bool stopped_on_the_way(StormRun& run, Recorder& recorder, const StormOptions& options, const Progress& progress) {
+  const double start_s = run.now_s(), end_s = std::min(start_s + options.length_s, storm_length_s);
+  double next_frame_s = start_s;
+  for (double next_s = start_s; run.now_s() < end_s; next_s = std::min(next_s + options.record_every_s, end_s)) {
+    while (run.now_s() < next_s) {
+      run.step(next_s);
+      recorder.watch();
+    }
+    recorder.sample();
+    if (run.now_s() >= next_frame_s) {
+      recorder.keep_frame();
+      next_frame_s += options.frame_every_s;
+    }
+    if (progress && !progress((run.now_s() - start_s) / (end_s - start_s))) return true;
+  }
+  recorder.sample();
+  recorder.keep_frame();
+  return false;
+}
+
+Problems why_not(const Site& site, const DesignSurface& surface, const CoverMap& covers) {
+  const std::string where = "the storm of " + site.name;
+  if (!surface.known()) return {{"the ground is not known", where, "import its levels first"}};
+  if (covers.covers.empty())
+    return {{"its ground cover \"" + site.storm.cover + "\" is not known", where, "choose a cover of the catalogue"}};
+  if (!Rainfall::of(site.storm))
+    return {{"its rain over the day is not known for this storm type", where, "choose storm type II"}};
+  return {};
+}
+
+}  // namespace
+
+double WaterBalance::error_ratio() const {
+  const double in_m3 = stood_m3 + rain_m3;
+  const double out_m3 = soaked_m3 + on_ground_m3 + in_pits_m3 + pumped_m3 + left_m3;
+  return in_m3 > 0 ? std::abs(in_m3 - out_m3) / in_m3 : 0;
+}
+
+Expected<StormStory> run_storm(const Site& site, const DesignSurface& surface, const Catalogs& catalogs,
+                               const StormOptions& options, const Progress& progress) {
+  const CoverMap covers = surface.known() ? cover_map(site, catalogs, surface.design.frame()) : CoverMap{};
+  if (Problems problems = why_not(site, surface, covers); !problems.empty()) return tl::unexpected{std::move(problems)};
+  const StormGround ground = storm_ground(site, surface, covers);
+  const Rainfall rain = *Rainfall::of(site.storm);
+  const double start_s = options.start_s.value_or(rain.heaviest_start_s(std::min(options.length_s, storm_length_s)));
+  StormRun run{ground, rain, options, start_s};
+  run.stand(standing_water_m(yard_flow(site, surface), ground, run_off_until(rain, ground, start_s)));
+  Recorder recorder{run, ground};
+  recorder.story.start_s = start_s;
+  const bool stopped = stopped_on_the_way(run, recorder, options, progress);
+  return std::move(recorder).finished(stopped);
+}
+
+}  // namespace yardwright::drain::storm

@@ -1,0 +1,157 @@
+#include "geom/drain/storm/storm_run.hpp"
+
+#include <algorithm>
+#include <numeric>
+
+#include "geom/drain/openings.hpp"
+
+namespace yardwright::drain::storm {
+
+namespace {
+
+constexpr double rain_every_s = 2;
+/// Of a cell's water over a sill, that may leave in one step: more would make it swing.
+constexpr double most_in_a_step = 0.5;
+
+std::vector<PitTank> tanks_of(const StormGround& ground, const StormOptions& options) {
+  std::vector<PitTank> tanks = ground.tanks;
+  for (PitTank& tank : tanks) {
+    const bool fails = options.mishap == Mishap::power_fails ||
+                       (options.mishap == Mishap::pump_fails && tank.item == options.failed_pump);
+    tank.pump.works = !fails;
+  }
+  return tanks;
+}
+
+}  // namespace
+
+StormRun::StormRun(const StormGround& ground, const Rainfall& rain, const StormOptions& options, double start_s)
+    : ground_{ground},
+      rain_{rain},
+      flow_{ground.bed, ground.roughness_n},
+      pits_{tanks_of(ground, options), ground.tunnels},
+      open_ratio_{options.mishap == Mishap::inlets_half_blocked ? 0.5 : 1.0},
+      now_s_{start_s},
+      rained_until_s_{start_s},
+      pit_rain_m3_(ground.tanks.size(), 0.0),
+      pit_in_m3_(ground.tanks.size(), 0.0),
+      culvert_m3_(ground.culverts.size(), 0.0),
+      cells_of_kind_(ground.curve_numbers.size() + 1, 0.0) {
+  for (const std::uint8_t kind : ground.kind) cells_of_kind_[kind] += 1;
+}
+
+void StormRun::stand(std::span<const float> depth_m) {
+  for (std::size_t i = 0; i < depth_m.size(); ++i)
+    water_.stood_m3 += flow_.add(static_cast<Cell>(i), static_cast<double>(depth_m[i])) * flow_.frame().cell_area_m2();
+}
+
+void StormRun::rain_until(double until_s) {
+  const auto gained = [&](double curve_number) {
+    return rain_.run_off_m(until_s, curve_number) - rain_.run_off_m(rained_until_s_, curve_number);
+  };
+  const double cell_m2 = flow_.frame().cell_area_m2();
+  const double fallen_m = rain_.fallen_m(until_s) - rain_.fallen_m(rained_until_s_);
+  std::vector<double> run_off_m;
+  for (const double curve_number : ground_.curve_numbers) run_off_m.push_back(gained(curve_number));
+  run_off_m.push_back(0);  // where no rain comes to the ground
+  flow_.rain(ground_.kind, run_off_m);
+  for (std::size_t kind = 0; kind < ground_.curve_numbers.size(); ++kind) {
+    water_.rain_m3 += fallen_m * cells_of_kind_[kind] * cell_m2;
+    water_.soaked_m3 += (fallen_m - run_off_m[kind]) * cells_of_kind_[kind] * cell_m2;
+  }
+  const double from_roof_m = gained(ground_.roof_curve_number);
+  for (const Roof& roof : ground_.roofs) {
+    water_.rain_m3 += fallen_m * roof.area_m2;
+    water_.soaked_m3 += (fallen_m - from_roof_m) * roof.area_m2;
+    const double depth_m = from_roof_m * roof.area_m2 / (static_cast<double>(roof.drip.size()) * cell_m2);
+    for (const Cell cell : roof.drip) flow_.add(cell, depth_m);
+  }
+  for (std::size_t pit = 0; pit < ground_.mouths.size(); ++pit) {
+    pit_rain_m3_[pit] += fallen_m * ground_.mouths[pit].sky_m2;
+    water_.rain_m3 += fallen_m * ground_.mouths[pit].sky_m2;
+  }
+  rained_until_s_ = until_s;
+}
+
+void StormRun::run_culverts(double step_s) {
+  const double cell_m2 = flow_.frame().cell_area_m2();
+  for (std::size_t i = 0; i < ground_.culverts.size(); ++i) {
+    const CulvertPipe& pipe = ground_.culverts[i];
+    if (flow_.depth_m(pipe.start) <= 0) continue;
+    const double wanted_m3 =
+        open_ratio_ * culvert_m3_per_s(pipe.barrel, flow_.level_m(pipe.start), flow_.level_m(pipe.end)) * step_s;
+    const double moved_m = std::min(wanted_m3 / cell_m2, flow_.depth_m(pipe.start) * most_in_a_step);
+    flow_.add(pipe.start, -moved_m);
+    flow_.add(pipe.end, moved_m);
+    culvert_m3_[i] += moved_m * cell_m2;
+  }
+}
+
+/// Over every stretch of the rim as over a weir, until the pit is full.
+double StormRun::take_over_rim(std::size_t pit, double step_s) {
+  const double rim_m = pits_.pits()[pit].rim_m, cell_m2 = flow_.frame().cell_area_m2();
+  const std::vector<RimStretch>& rim = ground_.mouths[pit].rim;
+  std::vector<double> wanted_m3;
+  for (const RimStretch& stretch : rim) {
+    const double head_m = flow_.level_m(stretch.cell) - rim_m;
+    const double most_m3 = std::min(head_m, flow_.depth_m(stretch.cell)) * cell_m2 * most_in_a_step;
+    wanted_m3.push_back(
+        head_m > 0 ? std::min(weir_m3_per_s(sharp_weir_ratio, stretch.length_m, head_m) * step_s, most_m3) : 0);
+  }
+  const double all_m3 = std::accumulate(wanted_m3.begin(), wanted_m3.end(), 0.0);
+  if (all_m3 <= 0) return 0;
+  const double room_m3 = std::max(0.0, pits_.room_m3(pit));
+  const double share = std::min(1.0, room_m3 / all_m3);
+  double taken_m3 = 0;
+  for (std::size_t i = 0; i < rim.size(); ++i) {
+    if (wanted_m3[i] > 0) taken_m3 -= flow_.add(rim[i].cell, -wanted_m3[i] * share / cell_m2) * cell_m2;
+  }
+  return taken_m3;
+}
+
+void StormRun::run_pits(double step_s) {
+  std::vector<double> in_m3(pits_.pits().size(), 0.0);
+  for (std::size_t pit = 0; pit < in_m3.size(); ++pit) {
+    in_m3[pit] = take_over_rim(pit, step_s) + pit_rain_m3_[pit];
+    pit_rain_m3_[pit] = 0;
+    pit_in_m3_[pit] += in_m3[pit];
+  }
+  pits_.step(step_s, in_m3);
+  for (std::size_t pit = 0; pit < in_m3.size(); ++pit) {
+    const std::vector<RimStretch>& rim = ground_.mouths[pit].rim;
+    const double depth_m =
+        pits_.state(pit).spilled_m3 / (static_cast<double>(rim.size()) * flow_.frame().cell_area_m2());
+    if (depth_m > 0) {
+      for (const RimStretch& stretch : rim) flow_.add(stretch.cell, depth_m);
+    }
+  }
+}
+
+void StormRun::step(double until_s) {
+  if (now_s_ >= rained_until_s_) rain_until(std::min(std::max(until_s, now_s_), now_s_ + rain_every_s));
+  const double step_s = flow_.stable_step_s(std::max(until_s - now_s_, 1e-6));
+  run_culverts(step_s);
+  run_pits(step_s);
+  flow_.step(step_s);
+  now_s_ += step_s;
+  ++steps_;
+}
+
+double StormRun::level_at_rim_m(std::size_t pit) const {
+  double highest_m = pits_.pits()[pit].rim_m;
+  for (const RimStretch& stretch : ground_.mouths[pit].rim) {
+    if (flow_.depth_m(stretch.cell) > 0) highest_m = std::max(highest_m, flow_.level_m(stretch.cell));
+  }
+  return highest_m;
+}
+
+WaterBalance StormRun::balance() const {
+  WaterBalance water = water_;
+  water.on_ground_m3 = flow_.stored_m3();
+  water.in_pits_m3 = pits_.standing_m3() + std::accumulate(pit_rain_m3_.begin(), pit_rain_m3_.end(), 0.0);
+  water.pumped_m3 = pits_.pumped_m3();
+  water.left_m3 = flow_.left_m3();
+  return water;
+}
+
+}  // namespace yardwright::drain::storm
