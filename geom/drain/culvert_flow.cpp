@@ -38,7 +38,7 @@ double full_area_m2(const CulvertBarrel& barrel) {
 template <class Rising>
 double where_reached(Rising rising, double value, double most) {
   double low = 0, high = most;
-  for (int i = 0; i < 60; ++i) {
+  for (int i = 0; i < 44; ++i) {
     const double middle = (low + high) / 2;
     (rising(middle) < value ? low : high) = middle;
   }

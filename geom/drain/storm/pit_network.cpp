@@ -47,6 +47,11 @@ double PitNetwork::pumped_m3() const {
   return sum;
 }
 
+void PitNetwork::fill(std::size_t pit, double volume_m3) {
+  assert(volume_m3 <= room_m3(pit) * (1 + 1e-9));
+  states_[pit].volume_m3 += volume_m3;
+}
+
 void PitNetwork::run_tunnels(double step_s) {
   for (const TunnelLink& tunnel : tunnels_) {
     const bool forward = level_m(tunnel.from) >= level_m(tunnel.to);

@@ -57,6 +57,8 @@ class PitNetwork {
   double standing_m3() const;
   double pumped_m3() const;
 
+  /// Puts a volume into a pit at the beginning, no more than it holds.
+  void fill(std::size_t pit, double volume_m3);
   /// Takes a volume into each pit over a step; what stands over a rim after it is in `spilled_m3` and gone from here.
   void step(double step_s, const std::vector<double>& inflow_m3);
 

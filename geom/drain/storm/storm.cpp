@@ -19,7 +19,7 @@ class Recorder {
  public:
   Recorder(const StormRun& run, const StormGround& ground) : run_{run}, ground_{ground} {
     for (const PitTank& tank : ground.tanks) {
-      story.pits.push_back({tank.item, tank.floor_m, tank.rim_m, {}, {}, {}, {}, tank.floor_m});
+      story.pits.push_back({tank.item, tank.floor_m, tank.rim_m, {}, {}, {}, {}, tank.floor_m, tank.rim_m});
     }
     for (const CulvertPipe& pipe : ground.culverts) story.culverts.push_back({pipe.item});
     for (const Roof& roof : ground.roofs) story.walls.push_back({roof.item});
@@ -37,7 +37,8 @@ class Recorder {
       const double level_m = run_.pits().level_m(i), now_s = run_.now_s();
       pit.highest_m = std::max(pit.highest_m, level_m);
       if (!pit.wet_s && level_m > ground_.tanks[i].pump.on_level_m) pit.wet_s = now_s;
-      if (!pit.rim_s && run_.level_at_rim_m(i) > pit.rim_m) pit.rim_s = now_s;
+      pit.highest_beside_m = std::max(pit.highest_beside_m, run_.level_at_rim_m(i));
+      if (!pit.rim_s && pit.highest_beside_m > pit.rim_m) pit.rim_s = now_s;
       if (!pit.overflows_s && run_.pits().room_m3(i) <= 1e-9) pit.overflows_s = now_s;
     }
   }
@@ -152,6 +153,13 @@ bool stopped_on_the_way(StormRun& run, Recorder& recorder, const StormOptions& o
   return false;
 }
 
+void stop_pumps(std::vector<PitTank>& tanks, const StormOptions& options) {
+  for (PitTank& tank : tanks) {
+    const bool this_one = options.mishap == Mishap::pump_fails && tank.item == options.failed_pump;
+    tank.pump.works = options.mishap != Mishap::power_fails && !this_one;
+  }
+}
+
 Problems why_not(const Site& site, const DesignSurface& surface, const CoverMap& covers) {
   const std::string where = "the storm of " + site.name;
   if (!surface.known()) return {{"the ground is not known", where, "import its levels first"}};
@@ -174,11 +182,12 @@ Expected<StormStory> run_storm(const Site& site, const DesignSurface& surface, c
                                const StormOptions& options, const Progress& progress) {
   const CoverMap covers = surface.known() ? cover_map(site, catalogs, surface.design.frame()) : CoverMap{};
   if (Problems problems = why_not(site, surface, covers); !problems.empty()) return tl::unexpected{std::move(problems)};
-  const StormGround ground = storm_ground(site, surface, covers);
+  StormGround ground = storm_ground(site, surface, covers);
+  stop_pumps(ground.tanks, options);
   const Rainfall rain = *Rainfall::of(site.storm);
   const double start_s = options.start_s.value_or(rain.heaviest_start_s(std::min(options.length_s, storm_length_s)));
   StormRun run{ground, rain, options, start_s};
-  run.stand(standing_water_m(yard_flow(site, surface), ground, run_off_until(rain, ground, start_s)));
+  run.stand(standing_water(yard_flow(site, surface), ground, run_off_until(rain, ground, start_s)));
   Recorder recorder{run, ground};
   recorder.story.start_s = start_s;
   const bool stopped = stopped_on_the_way(run, recorder, options, progress);

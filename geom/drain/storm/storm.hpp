@@ -45,7 +45,8 @@ struct PitStory {
   std::optional<double> wet_s;        ///< water first stands on its floor deeper than its pump starts at
   std::optional<double> rim_s;        ///< water first stands over its rim
   std::optional<double> overflows_s;  ///< first full
-  double highest_m = 0;
+  double highest_m = 0;               ///< in the pit
+  double highest_beside_m = 0;        ///< of the water on the ground around it; the rim where none stands over it
   double in_m3 = 0, pumped_m3 = 0;
 };
 

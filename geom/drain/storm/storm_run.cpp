@@ -1,6 +1,7 @@
 #include "geom/drain/storm/storm_run.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 #include "geom/drain/openings.hpp"
@@ -13,36 +14,33 @@ constexpr double rain_every_s = 2;
 /// Of a cell's water over a sill, that may leave in one step: more would make it swing.
 constexpr double most_in_a_step = 0.5;
 
-std::vector<PitTank> tanks_of(const StormGround& ground, const StormOptions& options) {
-  std::vector<PitTank> tanks = ground.tanks;
-  for (PitTank& tank : tanks) {
-    const bool fails = options.mishap == Mishap::power_fails ||
-                       (options.mishap == Mishap::pump_fails && tank.item == options.failed_pump);
-    tank.pump.works = !fails;
-  }
-  return tanks;
-}
-
 }  // namespace
 
 StormRun::StormRun(const StormGround& ground, const Rainfall& rain, const StormOptions& options, double start_s)
     : ground_{ground},
       rain_{rain},
       flow_{ground.bed, ground.roughness_n},
-      pits_{tanks_of(ground, options), ground.tunnels},
+      pits_{ground.tanks, ground.tunnels},
       open_ratio_{options.mishap == Mishap::inlets_half_blocked ? 0.5 : 1.0},
       now_s_{start_s},
       rained_until_s_{start_s},
       pit_rain_m3_(ground.tanks.size(), 0.0),
       pit_in_m3_(ground.tanks.size(), 0.0),
       culvert_m3_(ground.culverts.size(), 0.0),
+      rated_(ground.culverts.size()),
       cells_of_kind_(ground.curve_numbers.size() + 1, 0.0) {
   for (const std::uint8_t kind : ground.kind) cells_of_kind_[kind] += 1;
 }
 
-void StormRun::stand(std::span<const float> depth_m) {
-  for (std::size_t i = 0; i < depth_m.size(); ++i)
-    water_.stood_m3 += flow_.add(static_cast<Cell>(i), static_cast<double>(depth_m[i])) * flow_.frame().cell_area_m2();
+void StormRun::stand(const StandingWater& water) {
+  for (std::size_t i = 0; i < water.depth_m.size(); ++i) {
+    const double depth_m = flow_.add(static_cast<Cell>(i), static_cast<double>(water.depth_m[i]));
+    water_.stood_m3 += depth_m * flow_.frame().cell_area_m2();
+  }
+  for (std::size_t pit = 0; pit < water.in_pits_m3.size(); ++pit) {
+    pits_.fill(pit, water.in_pits_m3[pit]);
+    water_.stood_m3 += water.in_pits_m3[pit];
+  }
 }
 
 void StormRun::rain_until(double until_s) {
@@ -73,13 +71,23 @@ void StormRun::rain_until(double until_s) {
   rained_until_s_ = until_s;
 }
 
+/// Worked out again once a level has moved by half a millimetre.
+double StormRun::rated_m3_per_s(std::size_t culvert) {
+  constexpr double moved_m = 0.0005;
+  const CulvertPipe& pipe = ground_.culverts[culvert];
+  RatedCulvert& rated = rated_[culvert];
+  const double start_m = flow_.level_m(pipe.start), end_m = flow_.level_m(pipe.end);
+  if (std::abs(start_m - rated.start_level_m) > moved_m || std::abs(end_m - rated.end_level_m) > moved_m)
+    rated = {start_m, end_m, culvert_m3_per_s(pipe.barrel, start_m, end_m)};
+  return rated.flow_m3_per_s;
+}
+
 void StormRun::run_culverts(double step_s) {
   const double cell_m2 = flow_.frame().cell_area_m2();
   for (std::size_t i = 0; i < ground_.culverts.size(); ++i) {
     const CulvertPipe& pipe = ground_.culverts[i];
     if (flow_.depth_m(pipe.start) <= 0) continue;
-    const double wanted_m3 =
-        open_ratio_ * culvert_m3_per_s(pipe.barrel, flow_.level_m(pipe.start), flow_.level_m(pipe.end)) * step_s;
+    const double wanted_m3 = open_ratio_ * rated_m3_per_s(i) * step_s;
     const double moved_m = std::min(wanted_m3 / cell_m2, flow_.depth_m(pipe.start) * most_in_a_step);
     flow_.add(pipe.start, -moved_m);
     flow_.add(pipe.end, moved_m);

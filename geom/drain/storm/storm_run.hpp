@@ -2,6 +2,7 @@
 #pragma once
 
 #include "geom/drain/storm/rainfall.hpp"
+#include "geom/drain/storm/standing_water.hpp"
 #include "geom/drain/storm/storm.hpp"
 #include "geom/drain/storm/surface_flow.hpp"
 
@@ -12,8 +13,8 @@ class StormRun {
   /// The ground must outlive it.
   StormRun(const StormGround& ground, const Rainfall& rain, const StormOptions& options, double start_s);
 
-  /// Puts water on the ground, before the first step.
-  void stand(std::span<const float> depth_m);
+  /// Puts water on the ground and into the pits, before the first step.
+  void stand(const StandingWater& water);
   /// One stable step, no further than `until_s`.
   void step(double until_s);
 
@@ -28,7 +29,14 @@ class StormRun {
   WaterBalance balance() const;
 
  private:
+  /// What a culvert carried at the levels for which it was last worked out.
+  struct RatedCulvert {
+    double start_level_m = -1e9, end_level_m = -1e9;
+    double flow_m3_per_s = 0;
+  };
+
   void rain_until(double until_s);
+  double rated_m3_per_s(std::size_t culvert);
   void run_culverts(double step_s);
   void run_pits(double step_s);
   double take_over_rim(std::size_t pit, double step_s);
@@ -42,6 +50,7 @@ class StormRun {
   std::int64_t steps_ = 0;
   std::vector<double> pit_rain_m3_;  ///< fallen into open pits, not yet taken
   std::vector<double> pit_in_m3_, culvert_m3_;
+  std::vector<RatedCulvert> rated_;
   std::vector<double> cells_of_kind_;
   WaterBalance water_;
 };

@@ -14,8 +14,8 @@ struct PitBody {
   double depth_m = 8 * foot_m;
   double rim_height_m = 0.0;
   double pump_m3_per_s = 0.0;
-  double pump_on_m = 1 * foot_m;
-  double pump_off_m = 0.25 * foot_m;
+  double pump_on_m = 0.5 * foot_m;
+  double pump_off_m = 0.2 * foot_m;
 
   bool operator==(const PitBody&) const = default;
 };

@@ -1,0 +1,151 @@
+#include "geom/drain/storm/storm_findings.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "geom/site/footprint.hpp"
+
+namespace yardwright::drain::storm {
+
+namespace {
+
+constexpr double tallest_rim_m = 3;  // as the field of a pit allows
+constexpr double largest_pump_m3_per_s = 1;
+constexpr double pump_step_m3_per_s = 0.003785411784 / 60 * 5;  // 5 gpm: pumps are not bought finer
+constexpr double pump_spare_ratio = 1.1;                        // the samples level out the peak within a minute
+
+std::string hour_words(double time_s) { return fmt::format("hour {:.1f}", time_s / 3600); }
+
+PitBody* pit_body_of(Thing& thing) {
+  if (Leg* leg = std::get_if<Leg>(&thing)) return &leg->boot;
+  if (Receiving* dump = std::get_if<Receiving>(&thing)) return &dump->pit;
+  if (Pit* pit = std::get_if<Pit>(&thing)) return &pit->body;
+  return nullptr;
+}
+
+/// The pit that fills after this one, by the story.
+const PitStory* next_to_fill(const StormStory& story, const PitStory& pit) {
+  const PitStory* next = nullptr;
+  for (const PitStory& other : story.pits) {
+    if (!pit.overflows_s || !other.overflows_s || *other.overflows_s <= *pit.overflows_s) continue;
+    if (next == nullptr || *other.overflows_s < *next->overflows_s) next = &other;
+  }
+  return next;
+}
+
+std::string what_happens(const Site& site, const StormStory& story, const PitStory& pit) {
+  std::string words = "no water comes over its rim";
+  if (pit.rim_s)
+    words = "water comes over its rim from " + hour_words(*pit.rim_s) + " of the storm";
+  else if (pit.highest_m - pit.floor_m > 0.05)
+    words = "water comes through a tunnel";
+  if (pit.overflows_s) words += "; it is full at " + hour_words(*pit.overflows_s);
+  const PitStory* next = next_to_fill(story, pit);
+  const Item* item = next == nullptr ? nullptr : find(site, next->item);
+  if (item != nullptr) words += "; the next to fill is " + title_of(*item) + ", at " + hour_words(*next->overflows_s);
+  return words;
+}
+
+void offer_curb(Finding& finding, const Item& item, const PitStory& pit, const RuleBook& rules) {
+  if (!pit.rim_s) return;
+  const PitBody& now = *pit_body(item.thing);
+  const double ground_m = pit.rim_m - now.rim_height_m;
+  const double wanted_m = pit.highest_beside_m - ground_m + rules.at("drain.rim-freeboard").value;
+  const double rim_m = std::ceil(wanted_m * 1000) / 1000;
+  if (rim_m > tallest_rim_m) return;
+  Item curbed = item;
+  pit_body_of(curbed.thing)->rim_height_m = rim_m;
+  finding.mends.push_back(
+      {"raise the curb of " + title_of(item), Quantity::length, rim_m - now.rim_height_m, rim_m, {PutItem{curbed}}});
+}
+
+void offer_pump(Finding& finding, const Item& item, const PitStory& pit, double most_depth_m) {
+  const PitBody& body = *pit_body(item.thing);
+  if (body.pump_on_m >= most_depth_m) return;
+  const PitTank tank{item.id,
+                     pit.floor_m,
+                     pit.rim_m,
+                     body.width_m * body.length_m,
+                     {0, pit.floor_m + body.pump_on_m, pit.floor_m + body.pump_off_m}};
+  const auto holds = pump_that_holds_m3_per_s(tank, pit.samples, pit.floor_m + most_depth_m);
+  if (!holds) return;
+  const double rate = std::ceil(*holds * pump_spare_ratio / pump_step_m3_per_s) * pump_step_m3_per_s;
+  if (rate <= body.pump_m3_per_s) return;
+  Item pumped = item;
+  pit_body_of(pumped.thing)->pump_m3_per_s = rate;
+  finding.mends.push_back(
+      {"a larger pump in " + title_of(item), Quantity::flow, rate - body.pump_m3_per_s, rate, {PutItem{pumped}}});
+}
+
+Finding judge_pit(const Site& site, const Item& item, const StormStory& story, const PitStory& pit,
+                  const RuleBook& rules) {
+  const Rule& rule = rules.at("drain.storm-pit");
+  Finding finding = judged(Question::drain, rule, Bound::at_most, pit.highest_m - pit.floor_m, {item.id});
+  finding.place = {place_of(item.thing)};
+  finding.note = what_happens(site, story, pit);
+  if (finding.verdict == Verdict::pass)
+    finding.title = title_of(item) + " stays dry in the storm";
+  else
+    finding.title = pit.overflows_s ? title_of(item) + " fills to its rim in the storm"
+                                    : "Water stands in " + title_of(item) + " in the storm";
+  if (finding.verdict == Verdict::pass) return finding;
+  offer_curb(finding, item, pit, rules);
+  // A full pit turned water away: what came in is less than what came to it, and no pump can be found from it.
+  if (!pit.overflows_s) offer_pump(finding, item, pit, rule.value);
+  return finding;
+}
+
+Finding judge_wall(const Item& item, const WallStory& wall, const RuleBook& rules) {
+  Finding finding = judged(Question::drain, rules.at("drain.storm-wall"), Bound::at_most, wall.deepest_m, {item.id},
+                           Verdict::caution);
+  finding.place = {place_of(item.thing)};
+  finding.title = finding.verdict == Verdict::pass ? "Storm water keeps clear of the wall of " + title_of(item)
+                                                   : "Storm water stands against the wall of " + title_of(item);
+  finding.note = fmt::format("deeper than an inch for {:.1f} h", wall.wet_s / 3600);
+  return finding;
+}
+
+}  // namespace
+
+std::optional<double> pump_that_holds_m3_per_s(const PitTank& tank, std::span<const PitSample> samples,
+                                               double level_m) {
+  const auto holds = [&](double rate_m3_per_s) {
+    PitTank pumped = tank;
+    pumped.pump.rate_m3_per_s = rate_m3_per_s;
+    PitNetwork pit{{pumped}, {}};
+    for (std::size_t i = 1; i < samples.size(); ++i) {
+      const double span_s = samples[i].time_s - samples[i - 1].time_s;
+      const int parts = std::max(1, static_cast<int>(std::ceil(span_s / 5)));
+      for (int part = 0; part < parts; ++part) {
+        pit.step(span_s / parts, {samples[i].inflow_m3_per_s * span_s / parts});
+        if (pit.level_m(0) > level_m) return false;
+      }
+    }
+    return true;
+  };
+  double low = 0, high = largest_pump_m3_per_s;
+  if (!holds(high)) return std::nullopt;
+  for (int i = 0; i < 40; ++i) {
+    const double middle = (low + high) / 2;
+    (holds(middle) ? high : low) = middle;
+  }
+  return high;
+}
+
+Findings judge_storm(const Site& site, const StormStory& story, const RuleBook& rules) {
+  Findings findings;
+  for (const PitStory& pit : story.pits) {
+    if (const Item* item = find(site, pit.item)) findings.push_back(judge_pit(site, *item, story, pit, rules));
+  }
+  for (const WallStory& wall : story.walls) {
+    if (const Item* item = find(site, wall.item)) findings.push_back(judge_wall(*item, wall, rules));
+  }
+  for (const std::string& words : story.left_out)
+    findings.push_back(not_checked(Question::drain, "drain.storm", {}, "Something is not in the storm", words));
+  sort_by_need(findings);
+  return findings;
+}
+
+}  // namespace yardwright::drain::storm
