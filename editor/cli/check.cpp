@@ -8,11 +8,11 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "editor/cli/findings_print.hpp"
 #include "editor/cli/site_at.hpp"
 #include "editor/cli/verb.hpp"
 #include "geom/drain/pit_words.hpp"
 #include "geom/io/catalogs.hpp"
-#include "geom/site/finding_words.hpp"
 #include "geom/units/text.hpp"
 
 namespace yardwright::cli {
@@ -26,41 +26,6 @@ struct CheckWords {
   std::optional<int> phase;
   bool all = false;
 };
-
-std::string_view word(Question question) { return names_of(question)[static_cast<std::size_t>(question)]; }
-std::string_view word(Verdict verdict) { return names_of(verdict)[static_cast<std::size_t>(verdict)]; }
-
-Json as_json(const Mend& mend, UnitSystem units) {
-  Json out{{"action", mend.action}, {"words", mend_words(mend, units)}};
-  if (mend.change == 0) return out;
-  out["change"] = mend.change;
-  out["becomes"] = mend.becomes;
-  out["unit"] = units_of(mend.quantity).front().suffix;
-  return out;
-}
-
-Json as_json(const Finding& finding, UnitSystem units) {
-  Json out{{"id", finding.id},
-           {"question", word(finding.question)},
-           {"rule", finding.rule},
-           {"verdict", word(finding.verdict)},
-           {"title", headline(finding)}};
-  if (finding.verdict != Verdict::not_checked) {
-    out["measured"] = finding.measured;
-    out["required"] = finding.required;
-    out["bound"] = names_of(finding.bound)[static_cast<std::size_t>(finding.bound)];
-    out["margin"] = finding.margin;
-    out["unit"] = units_of(finding.quantity).front().suffix;
-  }
-  out["note"] = finding.note;
-  out["items"] = Json::array();
-  for (const ItemId id : finding.items) out["items"].push_back(id.number);
-  out["basis"] = names_of(finding.basis)[static_cast<std::size_t>(finding.basis)];
-  out["source"] = finding.source;
-  out["mends"] = Json::array();
-  for (const Mend& mend : finding.mends) out["mends"].push_back(as_json(mend, units));
-  return out;
-}
 
 /// SI; what is not known is null.
 Json pits_as_json(const drain::Answer& answer) {
@@ -100,27 +65,13 @@ void print_pits(const Site& site, const drain::Answer& answer) {
   }
 }
 
-void print_finding(const Finding& finding, UnitSystem units) {
-  fmt::print("  {:<11} {}\n", word(finding.verdict), sentence(finding, units));
-  if (finding.verdict != Verdict::pass) fmt::print("  {:<11} {} [{}]\n", "", basis_words(finding), finding.id);
-}
-
 void print_text(const Site& site, const std::vector<Question>& questions, const Answers& answers, bool all) {
   fmt::print("{}\n", site.name);
   for (const Question question : questions) {
-    const Findings& findings = findings_of(answers, question);
-    fmt::print("\n{}: {}\n", word(question), word(worst(findings)));
-    std::size_t passed = 0;
-    for (const Finding& finding : findings) {
-      if (finding.verdict == Verdict::pass && !all)
-        ++passed;
-      else
-        print_finding(finding, site.units);
-    }
+    print_findings(word(question), findings_of(answers, question), site.units, all);
     if (question == Question::drain) print_pits(site, *answers.drain);
-    if (passed > 0) fmt::print("  {:<11} {} more (--all lists them)\n", "pass", passed);
   }
-  fmt::print("\nA planning aid. Local code, the utility and licensed practice decide.\n");
+  print_caution();
 }
 
 void run(const CheckWords& words, const std::vector<Question>& questions, Console& console) {
@@ -136,8 +87,8 @@ void run(const CheckWords& words, const std::vector<Question>& questions, Consol
   }
 }
 
-void add_verb(CLI::App& program, Console& console, const std::string& name, const std::string& help,
-              std::vector<Question> questions) {
+CLI::App* add_verb(CLI::App& program, Console& console, const std::string& name, const std::string& help,
+                   std::vector<Question> questions) {
   auto words = std::make_shared<CheckWords>();
   CLI::App* verb = program.add_subcommand(name, help);
   verb->footer("example: yardwright " + name +
@@ -146,6 +97,7 @@ void add_verb(CLI::App& program, Console& console, const std::string& name, cons
   verb->add_option("--phase", words->phase, "as the yard stands once this phase is built (0: today)");
   verb->add_flag("--all", words->all, "list what passes too");
   verb->callback([words, questions = std::move(questions), &console] { run(*words, questions, console); });
+  return verb;
 }
 
 }  // namespace
@@ -154,7 +106,9 @@ void add_check_verbs(CLI::App& program, Console& console) {
   add_verb(program, console, "check", "ask a yard every question", {every_question.begin(), every_question.end()});
   add_verb(program, console, "reach", "can every bin be filled by gravity from the leg?", {Question::reach});
   add_verb(program, console, "turn", "do the trucks get in, dump and get out?", {Question::turn});
-  add_verb(program, console, "drain", "where does the rain go, and does it end in a pit?", {Question::drain});
+  CLI::App* drain =
+      add_verb(program, console, "drain", "where does the rain go, and does it end in a pit?", {Question::drain});
+  drain->footer(drain->get_footer() + "\n`yardwright storm NAME.yard` lets the storm itself run over the yard");
   add_verb(program, console, "clear", "are the distances kept?", {Question::clear});
   add_verb(program, console, "pace", "what does the yard hold, and does it keep pace?", {Question::pace});
 }

@@ -30,6 +30,9 @@ void add_picture_verb(CLI::App& program, Console& console);
 /// check, and one verb a question.
 void add_check_verbs(CLI::App& program, Console& console);
 
+/// storm: the storm itself, step by step, over the yard and into its pits.
+void add_storm_verb(CLI::App& program, Console& console);
+
 /// Opens the window's program, which lies beside this one, in the place of this process; an empty file is a new yard.
 void open_window(const std::string& file, Console& console);
 

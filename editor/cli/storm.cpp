@@ -1,0 +1,185 @@
+#include "geom/drain/storm/storm.hpp"
+
+#include <fmt/format.h>
+
+#include <filesystem>
+#include <memory>
+#include <nlohmann/json.hpp>
+
+#include "editor/cli/findings_print.hpp"
+#include "editor/cli/site_at.hpp"
+#include "editor/cli/verb.hpp"
+#include "geom/drain/storm/rainfall.hpp"
+#include "geom/drain/storm/storm_findings.hpp"
+#include "geom/drain/storm/storm_tables.hpp"
+#include "geom/io/catalogs.hpp"
+#include "geom/io/ground_file.hpp"
+#include "geom/io/whole_file.hpp"
+#include "geom/site/footprint.hpp"
+#include "geom/units/text.hpp"
+
+namespace yardwright::cli {
+
+namespace {
+
+using namespace drain::storm;
+using Json = nlohmann::ordered_json;
+
+struct StormWords {
+  std::string file;
+  std::optional<int> phase;
+  double start_s = -1;  ///< negative: the heaviest span
+  double length_s = 3 * 3600;
+  std::string failed_pump;
+  bool power_fails = false;
+  bool half_blocked = false;
+  std::string hydrographs;
+  std::string depth;
+  bool all = false;
+};
+
+/// An item by its name or its number, that has a pump.
+Expected<ItemId> pump_called(const Site& site, const std::string& words) {
+  for (const Item& item : site.items) {
+    const PitBody* body = pit_body(item.thing);
+    if (body == nullptr || (title_of(item) != words && std::to_string(item.id.number) != words)) continue;
+    if (body->pump_m3_per_s > 0) return item.id;
+    return refused(title_of(item) + " has no pump that could fail", "--pump-fails",
+                   "give it a pump, or leave this out");
+  }
+  return refused("no pit is called \"" + words + "\"", "--pump-fails", "give the name or number of an item with a pit");
+}
+
+Expected<StormOptions> options_of(const StormWords& words, const Site& site) {
+  StormOptions options;
+  options.length_s = words.length_s;
+  if (words.start_s >= 0) options.start_s = words.start_s;
+  if (!(words.length_s >= 60 && words.length_s <= storm_length_s))
+    return refused("a storm of " + text_of(words.length_s, Quantity::duration, site.units) + " cannot be run",
+                   "--length", "give 1 min to 24 h");
+  if (words.start_s >= storm_length_s) return refused("the storm is over by then", "--start", "give 0 to 24 h");
+  if (words.power_fails) options.mishap = Mishap::power_fails;
+  if (words.half_blocked) options.mishap = Mishap::inlets_half_blocked;
+  if (!words.failed_pump.empty()) {
+    const auto pump = pump_called(site, words.failed_pump);
+    if (!pump) return tl::unexpected{pump.error()};
+    options.mishap = Mishap::pump_fails;
+    options.failed_pump = *pump;
+  }
+  return options;
+}
+
+std::string name_of(const Site& site, ItemId id) {
+  const Item* item = find(site, id);
+  return item == nullptr ? std::to_string(id.number) : title_of(*item);
+}
+
+std::string hour_of(std::optional<double> time_s) { return time_s ? fmt::format("{:.2f} h", *time_s / 3600) : "never"; }
+
+void print_story(const Site& site, const StormStory& story) {
+  const auto level = [&](double m) { return text_of(m, Quantity::length, site.units); };
+  const auto volume = [&](double m3) { return text_of(m3, Quantity::volume, site.units); };
+  fmt::print("{}\nhours {:.2f} to {:.2f} of the 24-hour storm, {} steps\n\n", site.name, story.start_s / 3600,
+             story.end_s / 3600, story.steps);
+  fmt::print("{:<20}{:>12}{:>12}{:>12}{:>12}{:>14}{:>14}\n", "pit", "rim", "highest", "over rim", "full", "in",
+             "pumped");
+  for (const PitStory& pit : story.pits) {
+    fmt::print("{:<20}{:>12}{:>12}{:>12}{:>12}{:>14}{:>14}\n", name_of(site, pit.item), level(pit.rim_m),
+               level(pit.highest_m), hour_of(pit.rim_s), hour_of(pit.overflows_s), volume(pit.in_m3),
+               volume(pit.pumped_m3));
+  }
+  for (const CulvertStory& culvert : story.culverts)
+    fmt::print("{} carries up to {}\n", name_of(site, culvert.item),
+               text_of(culvert.highest_m3_per_s, Quantity::flow, site.units));
+  const WaterBalance& water = story.balance;
+  fmt::print(
+      "\nwater: {} stood and {} fell; {} soaked in, {} left, {} was pumped, {} stand on the ground and {} in pits\n",
+      volume(water.stood_m3), volume(water.rain_m3), volume(water.soaked_m3), volume(water.left_m3),
+      volume(water.pumped_m3), volume(water.on_ground_m3), volume(water.in_pits_m3));
+  fmt::print("not accounted for: {:.1e} of it\n", water.error_ratio());
+}
+
+Json story_json(const Site& site, const StormStory& story) {
+  const auto hours = [](std::optional<double> time_s) { return time_s ? Json(*time_s / 3600) : Json(nullptr); };
+  Json out{{"site", site.name},     {"start_h", story.start_s / 3600}, {"end_h", story.end_s / 3600},
+           {"steps", story.steps},  {"pits", Json::array()},           {"culverts", Json::array()},
+           {"walls", Json::array()}};
+  for (const PitStory& pit : story.pits) {
+    out["pits"].push_back({{"item", pit.item.number},
+                           {"floor_m", pit.floor_m},
+                           {"rim_m", pit.rim_m},
+                           {"highest_m", pit.highest_m},
+                           {"over_rim_h", hours(pit.rim_s)},
+                           {"full_h", hours(pit.overflows_s)},
+                           {"in_m3", pit.in_m3},
+                           {"pumped_m3", pit.pumped_m3}});
+  }
+  for (const CulvertStory& culvert : story.culverts)
+    out["culverts"].push_back({{"item", culvert.item.number}, {"highest_m3_per_s", culvert.highest_m3_per_s}});
+  for (const WallStory& wall : story.walls)
+    out["walls"].push_back({{"item", wall.item.number}, {"deepest_m", wall.deepest_m}, {"wet_h", wall.wet_s / 3600}});
+  const WaterBalance& water = story.balance;
+  out["water_m3"] = {{"stood", water.stood_m3},    {"rain", water.rain_m3},     {"soaked", water.soaked_m3},
+                     {"left", water.left_m3},      {"pumped", water.pumped_m3}, {"on_ground", water.on_ground_m3},
+                     {"in_pits", water.in_pits_m3}};
+  out["error"] = water.error_ratio();
+  return out;
+}
+
+tl::expected<void, Problems> write_files(const StormWords& words, const Site& site, const StormStory& story) {
+  if (!words.hydrographs.empty()) {
+    if (auto done = write_whole_file(words.hydrographs, hydrographs_csv(site, story)); !done) return done;
+  }
+  if (!words.depth.empty()) return save_level_grid(story.deepest_m, site.tie, words.depth);
+  return {};
+}
+
+void run(const StormWords& words, Console& console) {
+  const auto site = site_at(words.file, words.phase);
+  if (!site) return refuse(site.error(), console);
+  const auto options = options_of(words, *site);
+  if (!options) return refuse(options.error(), console);
+  const Catalogs& catalogs = shipped_catalogs();
+  const auto story = run_storm(*site, design_surface(*site), catalogs, *options);
+  if (!story) return refuse(story.error(), console);
+  const Findings findings = judge_storm(*site, *story, catalogs.rules.with(site->rule_overrides));
+  if (const auto written = write_files(words, *site, *story); !written) return refuse(written.error(), console);
+  if (worst(findings) == Verdict::fail) console.exit_code = something_fails;
+  if (console.json) {
+    Json out = story_json(*site, *story);
+    out["findings"] = Json::array();
+    for (const Finding& finding : findings) out["findings"].push_back(as_json(finding, site->units));
+    return write_json(out, 1);
+  }
+  print_story(*site, *story);
+  if (!findings.empty()) print_findings("storm", findings, site->units, words.all);
+  print_caution();
+}
+
+}  // namespace
+
+void add_storm_verb(CLI::App& program, Console& console) {
+  auto words = std::make_shared<StormWords>();
+  CLI::App* verb = program.add_subcommand("storm", "let the yard's storm run over it and into its pits, step by step");
+  verb->footer(
+      "example: yardwright storm NAME.yard --power-fails --hydrographs storm.csv --depth deepest.tif\n"
+      "exit code: 0 nothing fails, 1 something fails, 2 bad input");
+  verb->add_option("SITE", words->file, "the site file, NAME.yard")->required();
+  verb->add_option("--phase", words->phase, "as the yard stands once this phase is built (0: today)");
+  add_quantity(*verb, "--start", words->start_s, Quantity::duration,
+               "from this time of the 24-hour storm on; where not given, its heaviest part");
+  add_quantity(*verb, "--length", words->length_s, Quantity::duration, "for so long (3 h where not given)");
+  CLI::Option* pump =
+      verb->add_option("--pump-fails", words->failed_pump, "name or number of the item whose pump fails");
+  CLI::Option* power = verb->add_flag("--power-fails", words->power_fails, "every pump stands still");
+  CLI::Option* blocked =
+      verb->add_flag("--inlets-half-blocked", words->half_blocked, "culverts take in half of what they could");
+  power->excludes(pump)->excludes(blocked);
+  pump->excludes(blocked);
+  verb->add_option("--hydrographs", words->hydrographs, "levels and flows over time as CSV into this file");
+  verb->add_option("--depth", words->depth, "the deepest water of every cell as a GeoTIFF into this file");
+  verb->add_flag("--all", words->all, "list what passes too");
+  verb->callback([words, &console] { run(*words, console); });
+}
+
+}  // namespace yardwright::cli
