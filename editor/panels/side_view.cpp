@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "editor/panels/side_scene.hpp"
+#include "editor/panels/storm_chart.hpp"
 #include "editor/panels/widgets.hpp"
 #include "editor/session/seen_reach.hpp"
 
@@ -28,6 +29,12 @@ void show_heading(const Workspace& work, const std::string& told) {
 
 void show_side_view(const Workspace& work, const canvas::Rect& place) {
   begin_panel("side", place);
+  const auto storm = work.storms.record();
+  if (work.session.question == Question::drain && storm != nullptr) {
+    draw_storm_chart(work, storm, place);
+    ImGui::End();
+    return;
+  }
   const reach::CheckedSpout* spout = session::seen_spout(work.session, work.answers);
   const Site& site = work.session.site();
   const Item* leg = spout != nullptr ? find(site, spout->leg) : nullptr;

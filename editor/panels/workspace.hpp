@@ -7,6 +7,7 @@
 
 #include "editor/canvas/look.hpp"
 #include "editor/session/session.hpp"
+#include "editor/session/storm_desk.hpp"
 #include "geom/check/check.hpp"
 
 namespace yardwright::panels {
@@ -27,6 +28,10 @@ struct PanelState {
   Typing typing;
   std::string explained_finding;  ///< whose "why" is open
   bool shows_yard = false;        ///< the yard's own card in the place of the question's
+  drain::storm::StormOptions storm_options;
+  bool shows_storm = true;                                 ///< its water on the plan
+  double storm_time_s = 0;                                 ///< the moment that is shown of it
+  std::shared_ptr<const session::StormRecord> storm_seen;  ///< the one that the moment is of
   FileWish wish = FileWish::nothing;
   std::filesystem::path wished_file;  ///< to open, where it was chosen from the recent ones
 };
@@ -37,6 +42,7 @@ struct Workspace {
   const Catalogs& catalogs;
   const look::Look& look;
   PanelState& state;
+  session::StormDesk& storms;
 
   UnitSystem units() const { return session.site().units; }
 };

@@ -12,7 +12,7 @@
 namespace yardwright::window {
 
 App::App(session::Session session, const Catalogs& catalogs, look::Look look)
-    : session_{std::move(session)}, catalogs_{catalogs}, look_{look}, desk_{catalogs} {
+    : session_{std::move(session)}, catalogs_{catalogs}, look_{look}, desk_{catalogs}, storms_{catalogs} {
   look_.pictures = &pictures_;
   if (!look_.letters.is_inter) session_.notice = "Inter is not installed (fonts-inter); a plain font stands in.";
 }
@@ -23,15 +23,18 @@ void App::fetch_answers() {
   desk_.ask(as_of(session_.site(), session_.phase));
   desk_.wait(part_of_frame);
   answers_ = desk_.answers();
+  storm_news_ = storms_.news();
 }
 
 void App::frame() {
   const panels::Layout layout = panels::layout_of(ImGui::GetIO().DisplaySize, look_);
   plan_area_ = layout.plan;
   fetch_answers();
-  const panels::Workspace work{session_, answers_, catalogs_, look_, state_};
+  const panels::Workspace work{session_, answers_, catalogs_, look_, state_, storms_};
   obey_keys(work, canvas_);
   canvas::show(canvas_, session_, layout.plan, look_, [&](const session::View& view, ImDrawList& list) {
+    if (session_.question == Question::drain && state_.shows_storm)
+      storm_overlay_.draw(storms_.record(), state_.storm_time_s, view, look_, list);
     canvas::draw_answer({session_, view, work.answers, look_}, kept_answers_, list);
   });
   panels::show_tray(work, layout.tray);

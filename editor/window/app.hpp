@@ -4,6 +4,7 @@
 #include "editor/canvas/answer_cache.hpp"
 #include "editor/canvas/canvas.hpp"
 #include "editor/canvas/picture_cache.hpp"
+#include "editor/canvas/storm_overlay.hpp"
 #include "editor/panels/files_dialog.hpp"
 #include "editor/panels/workspace.hpp"
 #include "editor/session/answer_desk.hpp"
@@ -16,9 +17,10 @@ class App {
 
   /// Between ImGui::NewFrame and ImGui::Render.
   void frame();
-  /// Whether answers or files have come in that the last frame did not show.
+  /// Whether answers, files or a storm have come in that the last frame did not show.
   bool has_news() const {
-    return desk_.answers().revision != answers_.revision || canvas_.pictures.has_news() || files_.reading.is_done();
+    return desk_.answers().revision != answers_.revision || storms_.news() != storm_news_ ||
+           canvas_.pictures.has_news() || files_.reading.is_done();
   }
   /// Whether everything that was asked is back and shown.
   bool is_at_rest() const { return desk_.is_at_rest() && canvas_.pictures.being_read().empty() && !has_news(); }
@@ -36,10 +38,13 @@ class App {
   canvas::PictureCache pictures_;
   look::Look look_;
   session::AnswerDesk desk_;
-  Answers answers_;  ///< those of this frame
+  session::StormDesk storms_;
+  int storm_news_ = 0;  ///< those of this frame
+  Answers answers_;     ///< those of this frame
   canvas::Canvas canvas_;
   canvas::Rect plan_area_;
   canvas::AnswerCache kept_answers_;
+  canvas::StormOverlay storm_overlay_;
   panels::PanelState state_;
   panels::FilesDialog files_;
 };

@@ -10,6 +10,7 @@ Quantity quantity_named(const std::string& name) {
   constexpr std::pair<std::string_view, Quantity> names[] = {{"ratio", Quantity::ratio},
                                                              {"count", Quantity::count},
                                                              {"length", Quantity::length},
+                                                             {"small-length", Quantity::small_length},
                                                              {"area", Quantity::area},
                                                              {"volume", Quantity::volume},
                                                              {"grain-volume", Quantity::grain_volume},

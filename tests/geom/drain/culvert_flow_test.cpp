@@ -23,7 +23,7 @@ TEST_CASE("An inlet asks for the headwater of HDS-5's forms", "[drain]") {
   // HDS-5's inlet control, computed apart: 24 in concrete, square edge, slope 0.01: 1.683, 2.247, 2.943, 3.850 ft.
   const CulvertBarrel concrete = barrel(CulvertInlet::concrete_square, 24, 60, 0.01, 0.012);
   const std::pair<double, double> cases[] = {{10, 1.683}, {15, 2.247}, {20, 2.943}, {25, 3.850}};
-  for (const auto [cfs, headwater_ft] : cases)
+  for (const auto& [cfs, headwater_ft] : cases)
     CHECK(inlet_headwater_m(concrete, cfs * cubic_foot_m3) / foot_m == Approx(headwater_ft).epsilon(0.01));
 }
 

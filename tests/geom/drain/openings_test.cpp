@@ -21,7 +21,7 @@ TEST_CASE("An orifice rates as the handbook's table does", "[drain]") {
   const double area_m2 = std::numbers::pi / 4 * (0.49 * foot_m) * (0.49 * foot_m);
   const std::pair<double, double> table[] = {{0.7, 0.61}, {1.3, 0.93}, {2.0, 1.20}, {2.6, 1.39}, {3.3, 1.59},
                                              {3.9, 1.74}, {4.6, 1.89}, {5.9, 2.16}, {6.6, 2.29}};
-  for (const auto [depth_ft, expected] : table) {
+  for (const auto& [depth_ft, expected] : table) {
     const double head_m = (depth_ft - 0.49 / 2) * foot_m;
     CHECK(cfs(orifice_m3_per_s(square_orifice_ratio, area_m2, head_m)) == Approx(expected).margin(0.01));
   }

@@ -131,7 +131,7 @@ TEST_CASE("A plane drains after the rain as the kinematic wave does", "[storm]")
   double now_s = 0;
   rain_until(plane, now_s, 600, rain_50_mm_per_h);
   const std::pair<double, double> recession[] = {{60, 0.7951}, {120, 0.6273}, {300, 0.3032}};
-  for (const auto [after_s, share] : recession) {
+  for (const auto& [after_s, share] : recession) {
     rain_until(plane, now_s, 600 + after_s, 0);
     CHECK(outflow_share(plane) == Approx(share).epsilon(0.02));
   }
@@ -188,7 +188,8 @@ TEST_CASE("No water is made or lost on rough ground with walls", "[storm]") {
     return 5 - 0.03 * at.x + rough(random) + (wall ? 100 : 0);
   });
   SurfaceFlow flow = water_on(bed, 0.02);
-  const auto walls = std::ranges::count_if(bed.values(), [](float level_m) { return level_m > 90; });
+  const auto walls =
+      static_cast<double>(std::ranges::count_if(bed.values(), [](float level_m) { return level_m > 90; }));
   double now_s = 0;
   rain_until(flow, now_s, 1800, 4 * rain_50_mm_per_h);
   CHECK(flow.stored_m3() + flow.left_m3() == Approx((60 * 45 - walls) * 0.1).epsilon(1e-9));

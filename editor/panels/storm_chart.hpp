@@ -1,0 +1,13 @@
+// Below the plan, of a storm: the water over the floor of every pit through its hours, with each pit's rim, and the
+// moment that the plan shows, which the pointer drags.
+#pragma once
+
+#include "editor/canvas/canvas.hpp"
+#include "editor/panels/workspace.hpp"
+
+namespace yardwright::panels {
+
+void draw_storm_chart(const Workspace& work, const std::shared_ptr<const session::StormRecord>& record,
+                      const canvas::Rect& place);
+
+}  // namespace yardwright::panels
