@@ -18,7 +18,8 @@ namespace {
 
 /// x^(-1/3) of a positive normal number to 2e-5 of it: a first guess from the bits, then two steps of Newton's.
 inline float inverse_cube_root(float x) {
-  float root = std::bit_cast<float>(0x54a2fa8cU - std::bit_cast<std::uint32_t>(x) / 3U);
+  const float bits = static_cast<float>(std::bit_cast<std::int32_t>(x));
+  float root = std::bit_cast<float>(0x54a2fa8c - static_cast<std::int32_t>(bits * (1.0F / 3.0F)));
   const float third = x * (1.0F / 3.0F);
   root = root * (4.0F / 3.0F - third * root * root * root);
   return root * (4.0F / 3.0F - third * root * root * root);
@@ -40,14 +41,13 @@ void flow_over_faces(const FaceCells& cells, const FormerFlow& former, const Fac
   const float own = step.own_share, beside = (1 - own) / 2, pull = step.gravity_step_per_cell;
   const float half_step_s = step.step_s / 2, least_h = step.least_depth_m;
   for (int i = 0; i < faces; ++i) {
-    const double low_level = static_cast<double>(low_z[i]) + low_h[i];
-    const double high_level = static_cast<double>(high_z[i]) + high_h[i];
-    const float fall = static_cast<float>(low_level - high_level);
-    const float open = static_cast<float>(most(low_level, high_level) - static_cast<double>(most(low_z[i], high_z[i])));
+    const double level_fall = static_cast<double>(low_z[i]) + low_h[i] - (static_cast<double>(high_z[i]) + high_h[i]);
+    const float fall = static_cast<float>(level_fall), bed_fall = low_z[i] - high_z[i];
+    const float low = static_cast<float>(low_h[i]), high = static_cast<float>(high_h[i]);
+    const float open = most(low + least(bed_fall, 0), high - most(bed_fall, 0));
     const float q_mean = own * q_at[i] + beside * (q_before[i] + q_after[i]);
     const float driven = q_mean + pull * open * fall;
-    const float upstream_h = static_cast<float>(driven > 0 ? low_h[i] : high_h[i]);
-    const float h = most(least(open, upstream_h), 1e-12F);
+    const float h = most(least(open, driven > 0 ? low : high), 1e-12F);
     const float b = q_mean + pull * h * fall;
     // q (1 + k |q|) = b with k = g n^2 dt / h^(7/3): its root, written so that nothing cancels.
     const float r = inverse_cube_root(h), r2 = r * r;
