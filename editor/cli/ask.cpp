@@ -59,6 +59,7 @@ void add_ask_verb(CLI::App& program, Console& console) {
   add_ask_bin(*ask, console);
   add_ask_line(*ask, console);
   add_ask_turn(*ask, console);
+  add_ask_uplift(*ask, console);
 }
 
 }  // namespace yardwright::cli

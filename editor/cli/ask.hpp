@@ -33,5 +33,6 @@ void add_ask_manning(CLI::App& ask, Console& console);
 void add_ask_bin(CLI::App& ask, Console& console);
 void add_ask_line(CLI::App& ask, Console& console);
 void add_ask_turn(CLI::App& ask, Console& console);
+void add_ask_uplift(CLI::App& ask, Console& console);
 
 }  // namespace yardwright::cli
