@@ -96,7 +96,10 @@ void print_story(const Site& site, const StormStory& story) {
       "\nwater: {} stood and {} fell; {} soaked in, {} left, {} was pumped, {} stand on the ground and {} in pits\n",
       volume(water.stood_m3), volume(water.rain_m3), volume(water.soaked_m3), volume(water.left_m3),
       volume(water.pumped_m3), volume(water.on_ground_m3), volume(water.in_pits_m3));
-  fmt::print("not accounted for: {:.1e} of it\n", water.error_ratio());
+  if (water.error_ratio() < 1e-9)
+    fmt::print("all of it is accounted for\n");
+  else
+    fmt::print("not accounted for: {:.1e} of it\n", water.error_ratio());
 }
 
 Json story_json(const Site& site, const StormStory& story) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "geom/pace/capacity_mends.hpp"
 #include "geom/pace/stays_finding.hpp"
 #include "geom/site/footprint.hpp"
 
@@ -53,8 +54,8 @@ void report_bin(Answer& answer, const Item& item, const Store& store, const Cata
   answer.bins.push_back(report);
 }
 
-Finding capacity_finding(const Answer& answer, const RuleBook& rules) {
-  const Rule& rule = rules.at("pace.capacity");
+Finding capacity_finding(const Answer& answer, const Site& site, const Catalogs& catalogs) {
+  const Rule& rule = catalogs.rules.at("pace.capacity");
   if (rule.value <= 0) {
     return not_checked(Question::pace, rule.id, {}, "Dry storage against the harvest",
                        "how much must be stored is not set: give the rule its bushels");
@@ -64,6 +65,10 @@ Finding capacity_finding(const Answer& answer, const RuleBook& rules) {
   Finding finding = judged(Question::pace, rule, Bound::at_least, dry.as_cubic_metres(), {});
   finding.title = finding.verdict == Verdict::pass ? "The harvest fits into the dry stores"
                                                    : "The dry stores are too small for the harvest";
+  if (finding.verdict == Verdict::pass) return finding;
+  finding.mends = capacity_mends(site, catalogs, GrainVolume::cubic_metres(-finding.margin), answer.pack_ratio);
+  finding.note =
+      finding.mends.empty() ? "place another bin" : "place another bin, or make one larger that is not built yet";
   return finding;
 }
 
@@ -99,7 +104,7 @@ Answer ask(const Site& site, const DesignSurface&, const Catalogs& catalogs) {
   for (const Item& item : site.items) {
     if (const auto store = store_of(item)) report_bin(answer, item, *store, catalogs);
   }
-  if (!answer.bins.empty()) answer.findings.push_back(capacity_finding(answer, catalogs.rules));
+  if (!answer.bins.empty()) answer.findings.push_back(capacity_finding(answer, site, catalogs));
   add_unasked(answer, site, catalogs.rules);
   if (answer.bins.empty()) {
     answer.findings.push_back(

@@ -4,12 +4,13 @@
 
 namespace yardwright::drain::storm {
 
-std::optional<Rainfall> Rainfall::of(const Storm& storm) {
-  if (storm.type != StormType::ii) return std::nullopt;
-  return Rainfall{storm};
+std::optional<Rainfall> Rainfall::of(const Storm& storm, const Catalogs& catalogs) {
+  MassCurve curve = curve_of(storm.type, storm.own_curve, catalogs.storms);
+  if (!curve.known()) return std::nullopt;
+  return Rainfall{storm.rain_m, std::move(curve)};
 }
 
-double Rainfall::fallen_m(double since_start_s) const { return storm_.rain_m * type_ii_fallen_ratio(since_start_s); }
+double Rainfall::fallen_m(double since_start_s) const { return rain_m_ * curve_.fallen_ratio(since_start_s); }
 
 double Rainfall::run_off_m(double since_start_s, double curve_number) const {
   return runoff_depth_m(fallen_m(since_start_s), curve_number);

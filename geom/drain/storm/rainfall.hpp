@@ -5,6 +5,7 @@
 
 #include <optional>
 
+#include "geom/site/catalog/catalogs.hpp"
 #include "geom/site/site.hpp"
 
 namespace yardwright::drain::storm {
@@ -14,7 +15,7 @@ inline constexpr double storm_length_s = 24 * 3600;
 class Rainfall {
  public:
   /// Nothing for a distribution that is not known.
-  static std::optional<Rainfall> of(const Storm& storm);
+  static std::optional<Rainfall> of(const Storm& storm, const Catalogs& catalogs);
 
   double fallen_m(double since_start_s) const;
   double run_off_m(double since_start_s, double curve_number) const;
@@ -22,8 +23,10 @@ class Rainfall {
   double heaviest_start_s(double length_s) const;
 
  private:
-  explicit Rainfall(const Storm& storm) : storm_{storm} {}
-  Storm storm_;
+  Rainfall(double rain_m, MassCurve curve) : rain_m_{rain_m}, curve_{std::move(curve)} {}
+
+  double rain_m_;
+  MassCurve curve_;
 };
 
 }  // namespace yardwright::drain::storm

@@ -160,13 +160,13 @@ void stop_pumps(std::vector<PitTank>& tanks, const StormOptions& options) {
   }
 }
 
-Problems why_not(const Site& site, const DesignSurface& surface, const CoverMap& covers) {
+Problems why_not(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const CoverMap& covers) {
   const std::string where = "the storm of " + site.name;
   if (!surface.known()) return {{"the ground is not known", where, "import its levels first"}};
   if (covers.covers.empty())
     return {{"its ground cover \"" + site.storm.cover + "\" is not known", where, "choose a cover of the catalogue"}};
-  if (!Rainfall::of(site.storm))
-    return {{"its rain over the day is not known for this storm type", where, "choose storm type II"}};
+  if (!Rainfall::of(site.storm, catalogs))
+    return {{"how its rain falls over the day is not known", where, "choose a storm type, or type a distribution"}};
   return {};
 }
 
@@ -181,10 +181,11 @@ double WaterBalance::error_ratio() const {
 Expected<StormStory> run_storm(const Site& site, const DesignSurface& surface, const Catalogs& catalogs,
                                const StormOptions& options, const Progress& progress) {
   const CoverMap covers = surface.known() ? cover_map(site, catalogs, surface.design.frame()) : CoverMap{};
-  if (Problems problems = why_not(site, surface, covers); !problems.empty()) return tl::unexpected{std::move(problems)};
+  if (Problems problems = why_not(site, surface, catalogs, covers); !problems.empty())
+    return tl::unexpected{std::move(problems)};
   StormGround ground = storm_ground(site, surface, covers);
   stop_pumps(ground.tanks, options);
-  const Rainfall rain = *Rainfall::of(site.storm);
+  const Rainfall rain = *Rainfall::of(site.storm, catalogs);
   const double start_s = options.start_s.value_or(rain.heaviest_start_s(std::min(options.length_s, storm_length_s)));
   StormRun run{ground, rain, options, start_s};
   run.stand(standing_water(yard_flow(site, surface), ground, run_off_until(rain, ground, start_s)));

@@ -108,3 +108,28 @@ TEST_CASE("What the plan cannot answer is not checked, where the question makes 
     CHECK_FALSE(finding(answer, id)->note.empty());
   }
 }
+
+TEST_CASE("A bin that is not built yet is made just large enough for the harvest") {
+  Catalogs catalogs = shipped_catalogs();
+  const double wanted_m3 = GrainVolume::bushels(80000).as_cubic_metres();
+  catalogs.rules = catalogs.rules.with({{"pace.capacity", wanted_m3, Basis::local, "600 acres"}});
+  Site site = yard_with({bin(36, 24), bin(48, 24)});
+  CHECK(finding(asked(site, catalogs), "pace.capacity")->mends.empty());
+  site.items[1].phase = 1;
+  const pace::Answer answer = asked(site, catalogs);
+  const Finding* short_of = finding(answer, "pace.capacity");
+  REQUIRE(short_of->verdict == Verdict::fail);
+  REQUIRE(short_of->mends.size() == 2);  // wider, taller
+  for (const Mend& mend : short_of->mends) {
+    const Site mended = apply(site, mend.edits);
+    CHECK(finding(asked(mended, catalogs), "pace.capacity")->verdict == Verdict::pass);
+    // A step less would not do: a bin comes in steps of 3 ft of width and 32 in of height.
+    Site less = mended;
+    Bin& larger = std::get<Bin>(less.items[1].thing);
+    if (mend.becomes == larger.diameter_m)
+      larger.diameter_m -= 3 * ft;
+    else
+      larger.eave_height_m -= 32 * 0.0254;
+    CHECK(finding(asked(less, catalogs), "pace.capacity")->verdict == Verdict::fail);
+  }
+}

@@ -81,7 +81,7 @@ TEST_CASE("A storm's water is all accounted for on random yards", "[storm]") {
     CHECK(story.balance.rain_m3 > 0);
     CHECK(story.left_out.empty());
     // The rain of the balance is the rain of the clouds: the hour's share of the day on every square metre.
-    const Rainfall rain = *Rainfall::of(site.storm);
+    const Rainfall rain = *Rainfall::of(site.storm, shipped_catalogs());
     const double fallen_m = rain.fallen_m(12.5 * 3600) - rain.fallen_m(11.5 * 3600);
     CHECK(story.balance.rain_m3 == Approx(fallen_m * 3600).epsilon(0.02));
   }
@@ -192,6 +192,11 @@ TEST_CASE("A storm that cannot be run says why", "[storm]") {
   const auto without_ground = run_storm(bare, design_surface(bare), shipped_catalogs());
   REQUIRE_FALSE(without_ground);
   CHECK(without_ground.error()[0].what.find("ground") != std::string::npos);
+  Site unknown = yard(hollow_m);
+  unknown.storm.type = StormType::own;
+  const auto without_curve = run_storm(unknown, design_surface(unknown), shipped_catalogs());
+  REQUIRE_FALSE(without_curve);
+  CHECK(without_curve.error()[0].what.find("over the day") != std::string::npos);
   Site odd = yard(hollow_m);
   odd.storm.cover = "moss";
   const auto without_cover = run_storm(odd, design_surface(odd), shipped_catalogs());
@@ -206,4 +211,18 @@ TEST_CASE("What is not in the storm is told", "[storm]") {
   REQUIRE(findings.size() == 1);
   CHECK(findings[0].verdict == Verdict::not_checked);
   CHECK(findings[0].note.find(title_of(*find(site, tunnel))) != std::string::npos);
+}
+
+TEST_CASE("A site's own value for a rule of the storm is what its findings ask", "[storm]") {
+  Site site = yard(hollow_m);
+  const ItemId pit = add(site, Pit{.at = {30, 30}});
+  const ItemId bin = add(site, Bin{.at = {30, 45}});
+  StormOptions minute = short_storm();
+  minute.length_s = 60;
+  const StormStory story = story_of(site, minute);
+  const RuleBook own = shipped_catalogs().rules.with(
+      {{"drain.storm-pit", 0.7, Basis::local, "set here"}, {"drain.storm-wall", 0.09, Basis::local, "set here"}});
+  const Findings findings = judge_storm(site, story, own);
+  CHECK(finding_of(findings, "drain.storm-pit", pit).required == 0.7);
+  CHECK(finding_of(findings, "drain.storm-wall", bin).required == 0.09);
 }
