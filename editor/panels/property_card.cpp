@@ -1,6 +1,7 @@
 #include "editor/panels/property_card.hpp"
 
 #include "editor/panels/field_row.hpp"
+#include "editor/session/shown_rows.hpp"
 
 namespace yardwright::panels {
 
@@ -88,7 +89,7 @@ void show_property_card(const Workspace& work, const Item& shown) {
   show_name(work, item);
   show_phase(work, item);
   std::string group;
-  for (const FieldRow& row : session::field_rows(item.thing, work.units(), work.catalogs)) {
+  for (const FieldRow& row : session::shown_rows(item.thing, work.units(), work.catalogs)) {
     if (row.group != group) words(row.group, work.look.letters.strong, palette::ink);
     group = row.group;
     show_row(work, item, row);

@@ -4,6 +4,7 @@
 
 #include "editor/session/row_reader.hpp"
 #include "editor/session/row_writer.hpp"
+#include "editor/session/shown_rows.hpp"
 
 namespace yardwright::session {
 
@@ -24,6 +25,13 @@ std::vector<FieldRow> title_rows(const Site& site, const Catalogs& catalogs) {
   std::vector<FieldRow> rows{
       words_row("title.name", "name", "of the yard, on the sheets and on the top row", site.name)};
   for (FieldRow& row : rows_of(site.title, "title.", site, catalogs)) rows.push_back(std::move(row));
+  return rows;
+}
+
+std::vector<FieldRow> storm_rows(const Site& site, const Catalogs& catalogs) {
+  constexpr std::string_view front = "storm.";
+  std::vector<FieldRow> rows = rows_of(site.storm, front.data(), site, catalogs);
+  std::erase_if(rows, [&](const FieldRow& row) { return !applies(site.storm, row.key.substr(front.size())); });
   return rows;
 }
 
@@ -61,7 +69,7 @@ tl::expected<Edit, Problem> with_phase(const Site& site, std::string_view key, s
 std::vector<FieldRow> yard_rows(const Site& site, YardPart part, const Catalogs& catalogs) {
   switch (part) {
     case YardPart::title: return title_rows(site, catalogs);
-    case YardPart::storm: return rows_of(site.storm, "storm.", site, catalogs);
+    case YardPart::storm: return storm_rows(site, catalogs);
     case YardPart::tie: return rows_of(site.tie, "tie.", site, catalogs);
     case YardPart::phases: return phase_rows(site);
   }

@@ -9,7 +9,7 @@ namespace yardwright::session {
 
 enum class YardPart : std::uint8_t { title, storm, tie, phases };
 
-/// The keys begin with the part's name: "storm.rain".
+/// Those that apply as the yard is; their keys begin with the part's name: "storm.rain".
 std::vector<FieldRow> yard_rows(const Site& site, YardPart part, const Catalogs& catalogs);
 
 /// A Problem where the text cannot be taken.

@@ -29,6 +29,7 @@ TEST_CASE("Every field of title, storm, tie and phases is shown and can be typed
   site.name = "Home";
   site.title.owner = "A farmer";
   site.phases = {"existing", "dryer"};
+  site.storm.type = StormType::own;
   Catalogs catalogs;
   for (const YardPart part : {YardPart::title, YardPart::storm, YardPart::tie, YardPart::phases}) {
     for (const FieldRow& shown : yard_rows(site, part, catalogs)) {
@@ -39,6 +40,17 @@ TEST_CASE("Every field of title, storm, tie and phases is shown and can be typed
   CHECK(yard_rows(site, YardPart::title, catalogs).size() == 6);
   CHECK(yard_rows(site, YardPart::storm, catalogs).size() == 7);
   CHECK(yard_rows(site, YardPart::phases, catalogs).size() == 2);
+}
+
+TEST_CASE("A table of the rain is asked only of a storm of one's own") {
+  Site site;
+  const auto shows_table = [&] {
+    const auto rows = yard_rows(site, YardPart::storm, {});
+    return std::ranges::find(rows, "storm.distribution", &FieldRow::key) != rows.end();
+  };
+  CHECK_FALSE(shows_table());
+  site.storm.type = StormType::own;
+  CHECK(shows_table());
 }
 
 TEST_CASE("The storm's depth is typed in either unit") {
