@@ -44,7 +44,8 @@ bool wants_care(const Finding& finding) {
 
 /// "short by 15.3°: 21.7° of 37.0° needed".
 std::string amount_words(const Finding& finding, UnitSystem units) {
-  return fmt::format("{}: {}", margin_words(finding, units), measured_words(finding, units));
+  const std::string margin = margin_words(finding, units);
+  return (margin.empty() ? "" : margin + ": ") + measured_words(finding, units);
 }
 
 std::string first_mend(const Finding& finding, UnitSystem units) {

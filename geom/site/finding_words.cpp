@@ -11,6 +11,17 @@ namespace yardwright {
 
 namespace {
 
+/// What a finding measures: a ratio is a share of what is there, of grain or of a rate.
+std::string amount(double si, const Finding& finding, UnitSystem units) {
+  return text_of(si, finding.quantity == Quantity::ratio ? Quantity::grade : finding.quantity, units);
+}
+
+/// Not one of the things of which some are needed.
+bool is_missing_all(const Finding& finding) {
+  return finding.quantity == Quantity::count && finding.bound == Bound::at_least && finding.measured == 0 &&
+         finding.required > 0;
+}
+
 /// What the rule says where a check did not run and a person is sent to measure instead.
 std::string asked_words(const Finding& finding, UnitSystem units) {
   const bool is_measurable = finding.quantity == Quantity::length || finding.quantity == Quantity::voltage;
@@ -29,15 +40,16 @@ std::string headline(const Finding& finding) {
 
 std::string measured_words(const Finding& finding, UnitSystem units) {
   if (finding.verdict == Verdict::not_checked) return asked_words(finding, units);
-  const std::string measured = text_of(finding.measured, finding.quantity, units);
-  const std::string required = text_of(finding.required, finding.quantity, units);
+  const std::string measured = amount(finding.measured, finding, units);
+  const std::string required = amount(finding.required, finding, units);
+  if (is_missing_all(finding)) return "it needs " + (finding.required == 1 ? "one" : required);
   if (finding.bound == Bound::at_least) return fmt::format("{} of {} needed", measured, required);
   return fmt::format("{}, at most {}", measured, required);
 }
 
 std::string margin_words(const Finding& finding, UnitSystem units) {
-  if (finding.verdict == Verdict::not_checked) return "";
-  const std::string size = text_of(std::abs(finding.margin), finding.quantity, units);
+  if (finding.verdict == Verdict::not_checked || is_missing_all(finding)) return "";
+  const std::string size = amount(std::abs(finding.margin), finding, units);
   if (finding.margin >= 0) return size + " to spare";
   return (finding.bound == Bound::at_least ? "short by " : "over by ") + size;
 }

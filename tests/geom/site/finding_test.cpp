@@ -33,6 +33,21 @@ TEST_CASE("Findings read as sentences in the reader's units") {
   CHECK(basis_words(flat) == "handbook: a handbook");
 }
 
+TEST_CASE("Shares read in percent, and what is wholly missing without sums") {
+  const Rule stays{"pace.stays", "most that stays", Quantity::ratio, 0.35, Basis::common_practice, ""};
+  const Rule filled{"reach.filled", "least spouts", Quantity::count, 1, Basis::common_practice, ""};
+  Finding share = judged(Question::pace, stays, Bound::at_most, 0.224, {{4}});
+  CHECK(measured_words(share, UnitSystem::us) == "22.4%, at most 35.0%");
+  CHECK(margin_words(share, UnitSystem::us) == "12.6% to spare");
+  Finding none = judged(Question::reach, filled, Bound::at_least, 0, {{4}});
+  none.title = "No spout fills Bin 4";
+  CHECK(sentence(none, UnitSystem::us) == "No spout fills Bin 4; it needs one");
+  none.required = 2;
+  CHECK(measured_words(none, UnitSystem::us) == "it needs 2");
+  const Finding some = judged(Question::reach, filled, Bound::at_least, 1, {{4}});
+  CHECK(sentence(some, UnitSystem::us) == "; 1 of 1 needed; 0 to spare");
+}
+
 TEST_CASE("A check that did not run says what its rule asks, where that is for a person to measure") {
   const Finding far =
       not_checked(Question::reach, span, Bound::at_least, {{4}}, "places where people gather", "measure");
