@@ -37,7 +37,8 @@ void show_chip(const Workspace& work, Question question, ImVec2 at, float width)
     work.state.shows_yard = false;
   }
   const bool stale = work.answers.is_stale(question);
-  hint(std::string{session::asks(question)} +
+  const std::string counts = session::counts_in_words(findings_of(work.answers, question));
+  hint(std::string{session::asks(question)} + (counts.empty() ? "" : "\n" + counts) +
        (stale ? "\nThis is the answer to the yard as it was; the new one is on its way." : ""));
   ImGui::PopID();
   const bool chosen = work.session.question == question;

@@ -1,5 +1,7 @@
 #include "editor/session/question_words.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "geom/units/text.hpp"
@@ -24,6 +26,10 @@ constexpr std::array<Words, 6> words{{
 /// A margin without a unit ("−1", "0.3") says nothing where it stands alone.
 bool is_bare(Quantity quantity) { return quantity == Quantity::count || quantity == Quantity::ratio; }
 
+std::ptrdiff_t count_of(const Findings& findings, Verdict verdict) {
+  return std::ranges::count(findings, verdict, &Finding::verdict);
+}
+
 }  // namespace
 
 std::string_view name_of(Question question) { return words[static_cast<std::size_t>(question)].name; }
@@ -38,11 +44,25 @@ std::string margin_in_short(const Finding& finding, UnitSystem units) {
 std::string worst_in_short(const Findings& findings, UnitSystem units) {
   if (findings.empty()) return "not asked";
   const Finding& first = findings.front();
-  if (first.verdict == Verdict::not_checked) return "not checked";
+  if (first.verdict == Verdict::not_checked)
+    return count_of(findings, Verdict::pass) > 0 ? "partly checked" : "not checked";
   if (!is_bare(first.quantity)) return margin_in_short(first, units);
   if (first.verdict == Verdict::pass) return "passes";
-  const auto alike = std::ranges::count(findings, first.verdict, &Finding::verdict);
-  return std::to_string(alike) + (first.verdict == Verdict::fail ? " to mend" : " to look at");
+  return std::to_string(count_of(findings, first.verdict)) +
+         (first.verdict == Verdict::fail ? " to mend" : " to look at");
+}
+
+std::string counts_in_words(const Findings& findings) {
+  constexpr std::pair<Verdict, std::string_view> parts[] = {{Verdict::fail, "to mend"},
+                                                            {Verdict::caution, "to look at"},
+                                                            {Verdict::pass, "pass"},
+                                                            {Verdict::not_checked, "not checked"}};
+  std::string text;
+  for (const auto& [verdict, called] : parts) {
+    const auto count = count_of(findings, verdict);
+    if (count > 0) text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, called);
+  }
+  return text;
 }
 
 }  // namespace yardwright::session

@@ -30,6 +30,17 @@ TEST_CASE("A chip tells the worst margin with its unit, and never a bare number"
   CHECK(worst_in_short({finding(Verdict::pass, Quantity::ratio, 0.25)}, us) == "passes");
 }
 
+TEST_CASE("What was checked in part is told apart from what was not, and never as a pass") {
+  const Finding open = finding(Verdict::not_checked, Quantity::length, 0);
+  const Finding good = finding(Verdict::pass, Quantity::length, 1);
+  CHECK(worst_in_short({open, good}, UnitSystem::us) == "partly checked");
+  CHECK(worst_in_short({open, open}, UnitSystem::us) == "not checked");
+  CHECK(counts_in_words({open, good, good}) == "2 pass, 1 not checked");
+  CHECK(counts_in_words({finding(Verdict::fail, Quantity::length, -1), finding(Verdict::caution, Quantity::length, -1),
+                         open}) == "1 to mend, 1 to look at, 1 not checked");
+  CHECK(counts_in_words({}).empty());
+}
+
 TEST_CASE("Every question has a name and a sentence that asks it") {
   for (const Question question : every_question) {
     CHECK_FALSE(name_of(question).empty());
