@@ -66,19 +66,28 @@ ToolStep added(const Tool& tool, const Site& site, Thing thing, int phase) {
   return {next, {PutItem{item}}, {item.id}, ""};
 }
 
+ToolStep unused(const Tool& tool, std::string notice) { return {tool, {}, {}, std::move(notice)}; }
+
+/// One of the kind in hand that stands where the click went, as after a doubled click.
+const Item* in_the_way(const Tool& tool, const Site& site, SitePoint at) {
+  const auto stands_there = [&](const Item& item) {
+    return item.thing.index() == tool.thing->index() && (covers(item, at) || place_of(item.thing) == at);
+  };
+  const auto found = std::ranges::find_if(site.items, stands_there);
+  return found == site.items.end() ? nullptr : &*found;
+}
+
 ToolStep placed(const Tool& tool, const Site& site, const Click& click) {
+  if (const Item* item = in_the_way(tool, site, click.at))
+    return unused(tool, fmt::format("{} stands here; to move it, put the tool down with Escape.", title_of(*item)));
   Thing thing = *tool.thing;
   std::visit(
       [&](auto& kind) {
         if constexpr (requires { kind.at; }) kind.at = click.at;
       },
       thing);
-  ToolStep step = added(tool, site, std::move(thing), click.phase);
-  step.tool = {};
-  return step;
+  return added(tool, site, std::move(thing), click.phase);
 }
-
-ToolStep unused(const Tool& tool, std::string notice) { return {tool, {}, {}, std::move(notice)}; }
 
 bool can_be_filled(const Thing& thing) {
   return std::holds_alternative<Bin>(thing) || std::holds_alternative<Dryer>(thing) ||
@@ -174,9 +183,7 @@ ToolStep finished(const Tool& tool, const Site& site, int phase) {
   Thing thing = with_ends(with_path(*tool.thing, tool.points), site, tool.points);
   if (Route* route = std::get_if<Route>(&thing)) route->stops = tool.stops;
   if (Pad* pad = std::get_if<Pad>(&thing)) pad->level_m = even_pad_level_m(site, pad->outline);
-  ToolStep step = added(tool, site, std::move(thing), phase);
-  step.tool = {};
-  return step;
+  return added(without_points(tool), site, std::move(thing), phase);
 }
 
 Tool cancelled(const Tool& tool) {
@@ -187,17 +194,22 @@ Tool cancelled(const Tool& tool) {
 }
 
 std::string instruction(const Tool& tool) {
+  constexpr std::string_view down = "Escape puts the tool down";
   switch (tool.doing) {
     case Doing::select: return "";
-    case Doing::place: return fmt::format("Click where the {} stands.", kind_label(*tool.thing));
-    case Doing::join: return tool.from ? "Click what the spout fills." : "Click the leg that the spout comes from.";
+    case Doing::place:
+      return fmt::format("Click where the {} stands, and the next one; {}.", kind_label(*tool.thing), down);
+    case Doing::join:
+      if (tool.from) return "Click what the spout fills; Escape lets go of the leg.";
+      return fmt::format("Click the leg that the spout comes from; {}.", down);
     case Doing::draw:
-      if (std::holds_alternative<Route>(*tool.thing))
-        return "Click along the route, and its stops: gate, scale, dump; Enter or a double-click ends it.";
-      return fmt::format("Click along the {}; Enter or a double-click ends it.", kind_label(*tool.thing));
+      return fmt::format("Click along the {}{}; Enter or a double-click ends it, {}.", kind_label(*tool.thing),
+                         std::holds_alternative<Route>(*tool.thing) ? ", and its stops: gate, scale, dump" : "",
+                         tool.points.empty() ? down : "Escape begins anew");
     case Doing::lot: return "Click the lot's corners; Enter or a double-click closes it.";
     case Doing::measure:
-      return has_both(tool) ? "Enter keeps it on the plan; click to measure anew." : "Click two points.";
+      if (has_both(tool)) return "Enter keeps it on the plan; click to measure anew.";
+      return fmt::format("Click two points; {}.", tool.points.empty() ? down : "Escape begins anew");
     case Doing::fit:
       if (has_both(tool)) return "Type on the right what you know of A and B; Enter is done.";
       return tool.points.empty() ? "Click a point of the picture that you know."

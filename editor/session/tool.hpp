@@ -1,5 +1,6 @@
 // What a click on the plan does, by the tool in hand. Tools are values and their steps pure: a step takes the tool,
-// the site and a click, and returns the tool as it goes on, the edits to do and what is then selected.
+// the site and a click, and returns the tool as it goes on, the edits to do and what is then selected. A tool stays in
+// hand until Escape or another tool; only the lot and a picture's fit, of which there is one, put themselves down.
 #pragma once
 
 #include <optional>
