@@ -6,6 +6,8 @@
 #include "editor/cli/site_at.hpp"
 #include "editor/cli/verb.hpp"
 #include "geom/check/check.hpp"
+#include "geom/drain/storm/storm_findings.hpp"
+#include "geom/drain/storm/storm_words.hpp"
 #include "geom/io/catalogs.hpp"
 #include "geom/sheet/plan_sheet.hpp"
 #include "geom/sheet/sheet_file.hpp"
@@ -23,6 +25,7 @@ struct SheetWords {
   std::string scale;
   bool portrait = false;
   bool picture = false;
+  bool storm = false;
   std::optional<int> phase;
 };
 
@@ -47,12 +50,25 @@ std::vector<PicturePixels> pictures_under(const Site& site, const SheetWords& wo
   return std::move(read.pictures);
 }
 
+Expected<std::shared_ptr<const StormSheet>> storm_over(const Site& site, const Answers& answers) {
+  auto story = drain::storm::run_storm(site, answers.surface, shipped_catalogs());
+  if (!story) return tl::unexpected{story.error()};
+  Findings findings = drain::storm::judge_storm(site, *story, shipped_catalogs().rules.with(site.rule_overrides));
+  return std::make_shared<const StormSheet>(
+      StormSheet{std::move(*story), std::move(findings), drain::storm::mishap_words(site, {})});
+}
+
 Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) {
   auto options = options_of(words);
   if (!options) return tl::unexpected{options.error()};
   options->pictures = pictures_under(site, words);
   options->built_phase = words.phase.value_or(options->built_phase);
   const Answers answers = check(site, shipped_catalogs());
+  if (words.storm) {
+    auto storm = storm_over(site, answers);
+    if (!storm) return tl::unexpected{storm.error()};
+    options->storm = std::move(*storm);
+  }
   if (words.picture) return std::vector{plan_picture(site, answers, shipped_catalogs(), std::move(options->pictures))};
   return plan_sheets(site, answers, shipped_catalogs(), *options);
 }
@@ -98,6 +114,8 @@ void add_sheet_verb(CLI::App& program, Console& console) {
   sheet->add_option("--scale", words->scale,
                     "of the general plan, \"1in=40ft\" or 1:500; the largest standard scale that fits where not given");
   sheet->add_option("--phase", words->phase, "the yard once this phase is built; all phases where not given");
+  sheet->add_flag("--storm", words->storm,
+                  "run the storm too: a plan of its deepest water and its tables; takes a while");
   sheet->add_flag("--picture", words->picture, "the plan alone");
   sheet->callback([words, &console] { make_sheets(*words, console); });
 }

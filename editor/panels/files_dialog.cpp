@@ -68,7 +68,7 @@ void make_plan_set(const Workspace& work, FilesDialog& dialog) {
     dialog.problem = "The plan set is written beside the yard: save the yard first.";
     return;
   }
-  const auto done = session::write_plan_set(work.session, work.catalogs);
+  const auto done = session::write_plan_set(work.session, work.catalogs, work.storms.record());
   if (!done) work.session.notice = told(done.error());
 }
 

@@ -4,6 +4,7 @@
 
 #include "editor/panels/finding_card.hpp"
 #include "editor/panels/widgets.hpp"
+#include "geom/drain/storm/storm_words.hpp"
 #include "geom/site/footprint.hpp"
 
 namespace yardwright::panels {
@@ -14,23 +15,27 @@ using namespace drain::storm;
 
 constexpr std::string_view failed_pump_key = "pump-fails:";
 
-/// Everything works, the power fails, each pump fails, inlets are half blocked.
-std::vector<session::Choice> mishaps_of(const Site& site) {
-  std::vector<session::Choice> choices{{"none", "everything works"}, {"power-fails", "the power fails: no pump runs"}};
-  for (const Item& item : site.items) {
-    const PitBody* body = pit_body(item.thing);
-    if (body == nullptr || body->pump_m3_per_s <= 0) continue;
-    choices.push_back(
-        {std::string{failed_pump_key} + std::to_string(item.id.number), "the pump of " + title_of(item) + " fails"});
-  }
-  choices.push_back({"inlets-half-blocked", "culverts are half blocked"});
-  return choices;
-}
-
 std::string key_of(const StormOptions& options) {
   if (options.mishap == Mishap::pump_fails)
     return std::string{failed_pump_key} + std::to_string(options.failed_pump.number);
   return std::string{names_of(options.mishap)[static_cast<std::size_t>(options.mishap)]};
+}
+
+/// Everything works, the power fails, each pump fails, inlets are half blocked.
+std::vector<session::Choice> mishaps_of(const Site& site) {
+  std::vector<StormOptions> all(3);
+  all[1].mishap = Mishap::power_fails;
+  all[2].mishap = Mishap::inlets_half_blocked;
+  for (const Item& item : site.items) {
+    const PitBody* body = pit_body(item.thing);
+    if (body == nullptr || body->pump_m3_per_s <= 0) continue;
+    all.push_back({});
+    all.back().mishap = Mishap::pump_fails;
+    all.back().failed_pump = item.id;
+  }
+  std::vector<session::Choice> choices;
+  for (const StormOptions& options : all) choices.push_back({key_of(options), mishap_words(site, options)});
+  return choices;
 }
 
 void choose(StormOptions& options, const std::string& key) {

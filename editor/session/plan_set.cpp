@@ -3,13 +3,15 @@
 #include <fmt/format.h>
 
 #include "geom/check/check.hpp"
+#include "geom/drain/storm/storm_words.hpp"
 #include "geom/sheet/plan_sheet.hpp"
 #include "geom/sheet/sheet_file.hpp"
 #include "geom/sheet/site_pictures.hpp"
 
 namespace yardwright::session {
 
-tl::expected<void, Problems> write_plan_set(Session& session, const Catalogs& catalogs) {
+tl::expected<void, Problems> write_plan_set(Session& session, const Catalogs& catalogs,
+                                            const std::shared_ptr<const StormRecord>& storm) {
   if (!session.file)
     return refused("has no file yet", title_of(session), "save it first: the plan set is written beside it");
   const Site site = as_of(session.site(), session.phase);
@@ -17,6 +19,10 @@ tl::expected<void, Problems> write_plan_set(Session& session, const Catalogs& ca
   options.paper = site.units == UnitSystem::us ? Paper::tabloid : Paper::a3;
   options.built_phase = session.phase;
   options.pictures = read_site_pictures(site, *session.file).pictures;
+  if (storm && is_of(*storm, site)) {
+    options.storm = std::make_shared<const StormSheet>(
+        StormSheet{storm->story, storm->findings, drain::storm::mishap_words(site, storm->options)});
+  }
   const auto pages = plan_sheets(site, check(site, catalogs), catalogs, options);
   if (!pages) return tl::unexpected{pages.error()};
   const auto file = session.file->parent_path() / (session.file->stem().string() + "-plan.pdf");

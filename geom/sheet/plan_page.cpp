@@ -13,6 +13,8 @@
 #include "geom/sheet/sheet_column.hpp"
 #include "geom/sheet/sheet_scale.hpp"
 #include "geom/sheet/size_words.hpp"
+#include "geom/sheet/storm_drawing.hpp"
+#include "geom/sheet/storm_tables.hpp"
 
 namespace yardwright {
 
@@ -76,6 +78,19 @@ std::string ground_words(const PlanSet& set) {
                                   short_text_of(interval_m, Quantity::length, set.site.units));
   if (!set.site.ground.source.empty()) words += " Levels: " + set.site.ground.source + ".";
   return words;
+}
+
+bool is_of_storm(const Finding& finding) { return finding.rule.starts_with("drain.storm"); }
+
+/// The findings with those that are not wanted made silent, so that the others keep their numbers.
+template <class Wanted>
+Findings only(Findings findings, Wanted wanted) {
+  for (Finding& finding : findings) {
+    if (wanted(finding)) continue;
+    finding.verdict = Verdict::pass;
+    finding.place.clear();
+  }
+  return findings;
 }
 
 /// A question's lines are not read over a photograph.
@@ -151,6 +166,29 @@ Page general_plan(const PlanSet& set, double scale_ratio, const SheetTitle& titl
                   style.metres_per_mm, words, title.sheet);
 }
 
+Page storm_plan(const PlanSet& set, SheetTitle title) {
+  const StormSheet& storm = *set.options.storm;
+  const Box ground = extent_of(set.site);
+  const double ratio = plan_scale(ground, set.layout.plan, set.site.units);
+  title.scale = scale_words(ratio, set.site.units);
+  PlanStyle style = style_of(set, ratio);
+  style.hillshade = false;
+  PlanParts parts = plan_parts(without_pictures(set.site), set.answers.surface, style);
+  add(parts, {deepest_water_drawing(storm.story.deepest_m).marks, {}, {}});
+  const Findings told = only(set.findings, [](const Finding& finding) { return is_of_storm(finding); });
+  add(parts, finding_parts(told, {style.units, style.metres_per_mm, OverlayWords::numbers, Verdict::caution,
+                                  Question::drain, true}));
+  SheetPen words{set.measure};
+  panel_boxes(words, set.layout.panels);
+  SheetColumn column{words, set.layout.panels};
+  column.title("The storm", "When does the rain reach the pits?");
+  column.key(storm_key(set.site, storm));
+  column.findings_of(Question::drain, told, set.site.units, set.findings_sheets);
+  column.foot(title, style.metres_per_mm, set.site.units);
+  return composed(set, std::move(parts), placed_in(ground, set.layout.plan, ratio), style.metres_per_mm, words,
+                  title.sheet);
+}
+
 Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
   const Box ground = ground_of(question, set.site, set.answers);
   const double ratio = plan_scale(ground, set.layout.plan, set.site.units);
@@ -160,14 +198,15 @@ Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
   style.hillshade = question == Question::drain;
   PlanParts parts = plan_parts(without_pictures(set.site), set.answers.surface, style);
   add(parts, answer_parts(question, set.answers, set.site, style));
-  add(parts, finding_parts(set.findings, {style.units, style.metres_per_mm, OverlayWords::numbers, Verdict::caution,
-                                          question, question != Question::clear}));
+  const Findings told = only(set.findings, [](const Finding& finding) { return !is_of_storm(finding); });
+  add(parts, finding_parts(told, {style.units, style.metres_per_mm, OverlayWords::numbers, Verdict::caution, question,
+                                  question != Question::clear}));
   SheetPen words{set.measure};
   panel_boxes(words, set.layout.panels);
   SheetColumn column{words, set.layout.panels};
   column.title(title_of(question), std::string{asked_by(question)});
   column.key(key_of(question, set.site, set.answers));
-  column.findings_of(question, set.findings, set.site.units, set.findings_sheets);
+  column.findings_of(question, told, set.site.units, set.findings_sheets);
   column.foot(title, style.metres_per_mm, set.site.units);
   return composed(set, std::move(parts), placed_in(ground, set.layout.plan, ratio), style.metres_per_mm, words,
                   title.sheet);

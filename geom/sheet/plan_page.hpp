@@ -38,6 +38,9 @@ Page general_plan(const PlanSet& set, double scale_ratio, const SheetTitle& titl
 /// At the largest standard scale at which what the question is about fits; the title takes it.
 Page question_plan(const PlanSet& set, Question question, SheetTitle title);
 
+/// The deepest water of the storm that the options carry, and what it told of pits and walls.
+Page storm_plan(const PlanSet& set, SheetTitle title);
+
 /// The largest standard scale at which a ground fits into the window of a plan.
 double plan_scale(const Box& ground, const SheetBox& window, UnitSystem units);
 

@@ -11,6 +11,7 @@
 #include "geom/sheet/plan_parts.hpp"
 #include "geom/sheet/schedule_tables.hpp"
 #include "geom/sheet/sheet_scale.hpp"
+#include "geom/sheet/storm_tables.hpp"
 
 namespace yardwright {
 
@@ -96,6 +97,8 @@ std::vector<Page> table_pages(PlanSet& set, int first_sheet) {
   std::vector<Page> pages;
   add_table_pages(pages, "Schedules", schedule_tables(set.site, set.answers.surface, set.catalogs), set.layout.frame,
                   set.measure);
+  if (set.options.storm)
+    add_table_pages(pages, "The storm", storm_tables(set.site, *set.options.storm), set.layout.frame, set.measure);
   const int first = first_sheet + static_cast<int>(pages.size());
   add_table_pages(pages, "Findings", finding_tables(set.findings, units), set.layout.frame, set.measure);
   set.findings_sheets = sheets_words(first, first_sheet + static_cast<int>(pages.size()) - 1);
@@ -135,10 +138,11 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers
               options,  plan_page_layout(size.width_mm, size.height_mm, extent_of(site), site.units),
               measure,  {},
               {}};
+  if (options.storm) std::ranges::copy(options.storm->findings, std::back_inserter(set.findings));
   const Expected<double> scale = chosen_scale(site, options, set.layout.plan);
   if (!scale) return tl::unexpected{scale.error()};
 
-  const int first_table = number_questions(set);
+  const int storm_sheet = number_questions(set), first_table = storm_sheet + (options.storm ? 1 : 0);
   std::vector<Page> tables = table_pages(set, first_table);
   SheetTitle title{site.name,
                    site.title,
@@ -152,6 +156,11 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers
     title.number = set.question_sheets[static_cast<std::size_t>(question)];
     title.sheet = title_of(question);
     if (title.number > 0) pages.push_back(question_plan(set, question, title));
+  }
+  if (options.storm) {
+    title.number = storm_sheet;
+    title.sheet = "The storm";
+    pages.push_back(storm_plan(set, title));
   }
   for (Page& page : tables) {
     title.number = static_cast<int>(pages.size()) + 1;

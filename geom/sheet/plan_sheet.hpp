@@ -5,9 +5,11 @@
 
 #include <array>
 #include <limits>
+#include <memory>
 #include <optional>
 
 #include "geom/check/check.hpp"
+#include "geom/drain/storm/storm.hpp"
 #include "geom/sheet/page.hpp"
 #include "geom/sheet/plan_drawing.hpp"
 #include "geom/site/catalog/catalogs.hpp"
@@ -22,6 +24,13 @@ constexpr std::array<std::string_view, 6> names_of(Paper) { return {"letter", "t
 enum class Orientation : std::uint8_t { landscape, portrait };
 constexpr std::array<std::string_view, 2> names_of(Orientation) { return {"landscape", "portrait"}; }
 
+/// A storm that was run over the yard, for a plan and a table of its own.
+struct StormSheet {
+  drain::storm::StormStory story;
+  Findings findings;
+  std::string mishap;  ///< "the power fails: no pump runs"
+};
+
 struct SheetOptions {
   Paper paper = Paper::tabloid;
   Orientation orientation = Orientation::landscape;
@@ -29,6 +38,7 @@ struct SheetOptions {
       scale_ratio;  ///< of the general plan: 480 is 1 in = 40 ft; else the largest standard scale that fits
   int built_phase = std::numeric_limits<int>::max();  ///< what later phases build is drawn faded
   std::vector<PicturePixels> pictures = {};           ///< that lie under the general plan
+  std::shared_ptr<const StormSheet> storm = {};
 };
 
 /// Refused where the yard does not fit on the paper at the wanted scale.

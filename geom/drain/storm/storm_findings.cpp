@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geom/drain/storm/storm_words.hpp"
 #include "geom/site/footprint.hpp"
 
 namespace yardwright::drain::storm {
@@ -15,8 +16,6 @@ constexpr double tallest_rim_m = 3;  // as the field of a pit allows
 constexpr double largest_pump_m3_per_s = 1;
 constexpr double pump_step_m3_per_s = 0.003785411784 / 60 * 5;  // 5 gpm: pumps are not bought finer
 constexpr double pump_spare_ratio = 1.1;                        // the samples level out the peak within a minute
-
-std::string hour_words(double time_s) { return fmt::format("hour {:.1f}", time_s / 3600); }
 
 PitBody* pit_body_of(Thing& thing) {
   if (Leg* leg = std::get_if<Leg>(&thing)) return &leg->boot;

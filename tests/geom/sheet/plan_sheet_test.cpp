@@ -238,3 +238,33 @@ TEST_CASE("The same yard gives the same PNG bytes twice") {
   const auto bytes = [&] { return png_of(sheets_of(site, {}).front(), 40).value(); };
   CHECK(bytes() == bytes());
 }
+
+TEST_CASE("A storm that was run has a plan and tables of its own, and only there its findings' places") {
+  const Site site = scenes::old_yard();
+  Finding flooded;
+  flooded.id = "drain.storm-pit:1";
+  flooded.question = Question::drain;
+  flooded.rule = "drain.storm-pit";
+  flooded.verdict = Verdict::fail;
+  flooded.title = "The boot drowns";
+  flooded.place = {{90, 70}};
+  drain::storm::StormStory story;
+  story.pits.push_back({ItemId{1}, 270, 272.4, {}, {}, 11.2 * 3600, 11.6 * 3600, 272.4, 272.5, 11, 0});
+  story.deepest_m = {site.ground.levels.frame(), std::vector<float>(site.ground.levels.frame().cells(), 0.1F)};
+  SheetOptions options;
+  const auto without = sheets_of(site, options).size();
+  options.storm = std::make_shared<const StormSheet>(StormSheet{story, {flooded}, "the power fails"});
+  const auto pages = sheets_of(site, options);
+  CHECK(pages.size() >= without + 2);
+  int with_storm = 0;
+  for (const Page& page : pages) {
+    const std::string words = all_words({page});
+    with_storm += page.name == "The storm";
+    if (page.name != "The storm") continue;
+    CHECK(words.find("the power fails") != std::string::npos);
+  }
+  CHECK(with_storm == 2);  // a plan and its tables
+  const std::string words = all_words(pages);
+  CHECK(words.find("hour 11.6") != std::string::npos);
+  CHECK(words.find("The boot drowns") != std::string::npos);
+}
