@@ -12,6 +12,7 @@
 #include "geom/drain/storm/rainfall.hpp"
 #include "geom/drain/storm/storm_findings.hpp"
 #include "geom/drain/storm/storm_tables.hpp"
+#include "geom/drain/storm/storm_words.hpp"
 #include "geom/io/catalogs.hpp"
 #include "geom/io/ground_file.hpp"
 #include "geom/io/whole_file.hpp"
@@ -25,10 +26,12 @@ namespace {
 using namespace drain::storm;
 using Json = nlohmann::ordered_json;
 
+constexpr double no_start = -1e9;  ///< the heaviest span
+
 struct StormWords {
   std::string file;
   std::optional<int> phase;
-  double start_s = -1;  ///< negative: the heaviest span
+  double start_s = no_start;
   double length_s = 3 * 3600;
   std::string failed_pump;
   bool power_fails = false;
@@ -53,11 +56,14 @@ Expected<ItemId> pump_called(const Site& site, const std::string& words) {
 Expected<StormOptions> options_of(const StormWords& words, const Site& site) {
   StormOptions options;
   options.length_s = words.length_s;
-  if (words.start_s >= 0) options.start_s = words.start_s;
+  options.frame_every_s = 0;
+  if (words.start_s != no_start) options.start_s = words.start_s;
   if (!(words.length_s >= 60 && words.length_s <= storm_length_s))
     return refused("a storm of " + text_of(words.length_s, Quantity::duration, site.units) + " cannot be run",
                    "--length", "give 1 min to 24 h");
-  if (words.start_s >= storm_length_s) return refused("the storm is over by then", "--start", "give 0 to 24 h");
+  if (options.start_s && (*options.start_s < 0 || *options.start_s >= storm_length_s))
+    return refused(*options.start_s < 0 ? "the storm has not begun by then" : "the storm is over by then", "--start",
+                   "give 0 to 24 h");
   if (words.power_fails) options.mishap = Mishap::power_fails;
   if (words.half_blocked) options.mishap = Mishap::inlets_half_blocked;
   if (!words.failed_pump.empty()) {
@@ -76,11 +82,11 @@ std::string name_of(const Site& site, ItemId id) {
 
 std::string hour_of(std::optional<double> time_s) { return time_s ? fmt::format("{:.2f} h", *time_s / 3600) : "never"; }
 
-void print_story(const Site& site, const StormStory& story) {
+void print_story(const Site& site, const StormOptions& options, const StormStory& story) {
   const auto level = [&](double m) { return text_of(m, Quantity::length, site.units); };
   const auto volume = [&](double m3) { return text_of(m3, Quantity::volume, site.units); };
-  fmt::print("{}\nhours {:.2f} to {:.2f} of the 24-hour storm, {} steps\n\n", site.name, story.start_s / 3600,
-             story.end_s / 3600, story.steps);
+  fmt::print("{}\nhours {:.2f} to {:.2f} of the 24-hour storm; {}\n\n", site.name, story.start_s / 3600,
+             story.end_s / 3600, mishap_words(site, options));
   fmt::print("{:<20}{:>12}{:>12}{:>12}{:>12}{:>14}{:>14}\n", "pit", "rim", "highest", "over rim", "full", "in",
              "pumped");
   for (const PitStory& pit : story.pits) {
@@ -102,7 +108,7 @@ void print_story(const Site& site, const StormStory& story) {
     fmt::print("not accounted for: {:.1e} of it\n", water.error_ratio());
 }
 
-Json story_json(const Site& site, const StormStory& story) {
+Json story_json(const Site& site, const StormOptions& options, const StormStory& story) {
   const auto hours = [](std::optional<double> time_s) { return time_s ? Json(*time_s / 3600) : Json(nullptr); };
   Json out{{"site", site.name},     {"start_h", story.start_s / 3600}, {"end_h", story.end_s / 3600},
            {"steps", story.steps},  {"pits", Json::array()},           {"culverts", Json::array()},
@@ -149,12 +155,12 @@ void run(const StormWords& words, Console& console) {
   if (const auto written = write_files(words, *site, *story); !written) return refuse(written.error(), console);
   if (worst(findings) == Verdict::fail) console.exit_code = something_fails;
   if (console.json) {
-    Json out = story_json(*site, *story);
+    Json out = story_json(*site, *options, *story);
     out["findings"] = Json::array();
     for (const Finding& finding : findings) out["findings"].push_back(as_json(finding, site->units));
     return write_json(out, 1);
   }
-  print_story(*site, *story);
+  print_story(*site, *options, *story);
   if (!findings.empty()) print_findings("storm", findings, site->units, words.all);
   print_caution();
 }

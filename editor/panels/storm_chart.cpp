@@ -107,7 +107,7 @@ void draw_storm_chart(const Workspace& work, const std::shared_ptr<const session
                          story.start_s,
                          story.end_s,
                          deepest_pit_m(story)};
-  if (frame.high.y - frame.low.y < work.look.px(20)) return;
+  if (frame.high.y - frame.low.y < work.look.px(20) || frame.high.x - frame.low.x < work.look.px(60)) return;
   ImDrawList& list = *ImGui::GetWindowDrawList();
   draw_hours(work, frame, list);
   for (std::size_t i = 0; i < story.pits.size(); ++i) {

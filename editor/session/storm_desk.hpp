@@ -38,6 +38,7 @@ class StormDesk {
   Problems refusal() const;
 
  private:
+  void tell(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options);
   void work(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options);
 
   const Catalogs& catalogs_;

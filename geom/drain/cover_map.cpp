@@ -18,7 +18,7 @@ class Painter {
   /// The number of a cover, or nothing where the catalogue lacks it or the map has no number left.
   std::optional<std::uint8_t> number_of(const std::string& name, SoilGroup soil) {
     const GroundCover* cover = find(catalogs_.covers, name);
-    if (cover == nullptr || map.covers.size() > 255) {
+    if (cover == nullptr || map.covers.size() >= 255) {
       map.unknown.push_back(name);
       return std::nullopt;
     }

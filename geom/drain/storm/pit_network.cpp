@@ -31,8 +31,10 @@ double levelling_m3(double high_m2, double low_m2, double high_m, double low_m, 
 PitNetwork::PitNetwork(std::vector<PitTank> pits, std::vector<TunnelLink> tunnels)
     : pits_{std::move(pits)}, tunnels_{std::move(tunnels)}, states_(pits_.size()) {
   for ([[maybe_unused]] const PitTank& pit : pits_) assert(pit.plan_m2 > 0 && pit.rim_m > pit.floor_m);
-  for ([[maybe_unused]] const TunnelLink& tunnel : tunnels_)
+  for (TunnelLink& tunnel : tunnels_) {
     assert(tunnel.from < pits_.size() && tunnel.to < pits_.size());
+    tunnel.sill_m = std::max({tunnel.sill_m, pits_[tunnel.from].floor_m, pits_[tunnel.to].floor_m});
+  }
 }
 
 double PitNetwork::standing_m3() const {
@@ -60,9 +62,11 @@ void PitNetwork::run_tunnels(double step_s) {
     if (high_m <= tunnel.sill_m) continue;
     const double wanted_m3 = tunnel_m3_per_s(tunnel, high_m - tunnel.sill_m, low_m - tunnel.sill_m) * step_s;
     const double most_m3 = levelling_m3(pits_[high].plan_m2, pits_[low].plan_m2, high_m, low_m, tunnel.sill_m);
-    const double moved_m3 = std::min(wanted_m3, most_m3);
+    const double moved_m3 = std::min({wanted_m3, most_m3, states_[high].volume_m3});
     states_[high].volume_m3 -= moved_m3;
+    states_[high].tunnels_m3 -= moved_m3;
     states_[low].volume_m3 += moved_m3;
+    states_[low].tunnels_m3 += moved_m3;
   }
 }
 

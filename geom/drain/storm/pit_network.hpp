@@ -28,7 +28,8 @@ struct PitTank {
   double holds_m3() const { return (rim_m - floor_m) * plan_m2; }
 };
 
-/// Between two pits, by their places in the list; water runs once it stands over the sill on either side.
+/// Between two pits, by their places in the list; water runs once it stands over the sill on either side. A sill is no
+/// lower than either floor.
 struct TunnelLink {
   std::size_t from = 0;
   std::size_t to = 0;
@@ -40,6 +41,7 @@ struct TunnelLink {
 struct PitState {
   double volume_m3 = 0;
   double pumped_m3 = 0;   ///< since the beginning
+  double tunnels_m3 = 0;  ///< come through tunnels, less what went, since the beginning
   double spilled_m3 = 0;  ///< over its rim, in the last step
   bool pump_runs = false;
 };

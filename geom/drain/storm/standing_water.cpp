@@ -12,12 +12,11 @@ namespace {
 
 std::size_t at(Cell cell) { return static_cast<std::size_t>(cell); }
 
-/// Mean over the cells; 0 where no rain comes to any of them.
+/// Mean over the cells; the last kind is that of roofs, which shed beside themselves.
 double mean_run_off_m(const StormGround& ground, std::span<const double> run_off_m, std::span<const Cell> cells) {
   double sum_m = 0;
   for (const Cell cell : cells) {
-    const std::size_t kind = ground.kind[at(cell)];
-    sum_m += kind < run_off_m.size() ? run_off_m[kind] : 0;
+    sum_m += run_off_m[ground.kind[at(cell)]];
   }
   return cells.empty() ? 0 : sum_m / static_cast<double>(cells.size());
 }
@@ -106,7 +105,7 @@ StandingWater standing_water(const Flow& flow, const StormGround& ground, std::s
     Hollows hollows{flow, static_cast<std::int32_t>(number)};
     hollows.rain_on(above, mean_m);
     for (const Cell cell : cells[number]) {
-      if (ground.kind[at(cell)] >= run_off_m.size()) continue;
+      if (ground.kind[at(cell)] + std::size_t{1} >= run_off_m.size()) continue;
       const double depth_m = hollows.level_m(cell) - static_cast<double>(flow.level_m[at(cell)]);
       water.depth_m[at(cell)] = static_cast<float>(std::max(0.0, depth_m));
     }

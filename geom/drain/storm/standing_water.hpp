@@ -12,7 +12,7 @@ struct StandingWater {
 };
 
 /// Each hollow worth showing is filled by the runoff of its own ground and what spills over from the next; `run_off_m` is
-/// told for each kind of cover. What stands over the rim of a pit has run into it; a pump that works has lifted it.
+/// told for each kind of cover, and for roofs. What stands over the rim of a pit has run into it; a pump that works has lifted it.
 StandingWater standing_water(const Flow& flow, const StormGround& ground, std::span<const double> run_off_m);
 
 }  // namespace yardwright::drain::storm

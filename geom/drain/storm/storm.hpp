@@ -25,7 +25,7 @@ struct StormOptions {
   Mishap mishap = Mishap::none;
   ItemId failed_pump;  ///< the item whose pump fails
   double record_every_s = 60;
-  double frame_every_s = 300;
+  double frame_every_s = 300;  ///< more where the frames would take too much memory; 0 keeps none
 };
 
 /// Called now and then with the share done; false stops the storm.
@@ -34,7 +34,7 @@ using Progress = std::function<bool(double done_ratio)>;
 struct PitSample {
   double time_s = 0;
   double level_m = 0;
-  double inflow_m3_per_s = 0;  ///< over the rim and from the sky, since the sample before
+  double inflow_m3_per_s = 0;  ///< over the rim, from the sky and through tunnels, since the sample before
   double pumped_m3_per_s = 0;
 };
 
@@ -44,10 +44,13 @@ struct PitStory {
   std::vector<PitSample> samples;
   std::optional<double> wet_s;        ///< water first stands on its floor deeper than its pump starts at
   std::optional<double> rim_s;        ///< water first stands over its rim
-  std::optional<double> overflows_s;  ///< first full
+  std::optional<double> overflows_s;  ///< first full: it turns water away
   double highest_m = 0;               ///< in the pit
   double highest_beside_m = 0;        ///< of the water on the ground around it; the rim where none stands over it
   double in_m3 = 0, pumped_m3 = 0;
+  bool pump_works = true;
+  bool has_tunnel = false;
+  std::optional<double> spill_m;  ///< of the hollow that it lies in: what stands beside it without the pit, at most
 };
 
 struct CulvertStory {
@@ -59,8 +62,8 @@ struct CulvertStory {
 /// Water against a wall: a bin, a dryer, a building.
 struct WallStory {
   ItemId item;
-  double deepest_m = 0;
-  double wet_s = 0;  ///< for how long deeper than an inch
+  double deepest_m = 0;  ///< at any step
+  double wet_s = 0;      ///< for how long deeper than an inch
 };
 
 /// The yard at one moment, small enough to keep many.
@@ -89,7 +92,7 @@ struct StormStory {
   std::vector<CulvertStory> culverts;
   std::vector<WallStory> walls;
   std::vector<StormFrame> frames;
-  Grid<float> deepest_m;
+  Grid<float> deepest_m;  ///< at the samples
   WaterBalance balance;
   std::vector<std::string> left_out;
 };

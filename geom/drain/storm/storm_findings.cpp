@@ -34,24 +34,34 @@ const PitStory* next_to_fill(const StormStory& story, const PitStory& pit) {
   return next;
 }
 
+bool is_still_rising(const PitStory& pit) {
+  const auto count = pit.samples.size();
+  return count > 1 && pit.samples.back().level_m > pit.samples[count - 2].level_m + 0.001;
+}
+
+std::string how_water_comes(const PitStory& pit) {
+  if (pit.rim_s) return "water comes over its rim from " + hour_words(*pit.rim_s) + " of the storm";
+  if (pit.in_m3 <= 0) return "no water comes into it";
+  return pit.has_tunnel ? "water comes through its tunnel or falls into it" : "rain falls into it";
+}
+
 std::string what_happens(const Site& site, const StormStory& story, const PitStory& pit) {
-  std::string words = "no water comes over its rim";
-  if (pit.rim_s)
-    words = "water comes over its rim from " + hour_words(*pit.rim_s) + " of the storm";
-  else if (pit.highest_m - pit.floor_m > 0.05)
-    words = "water comes through a tunnel";
+  std::string words = how_water_comes(pit);
   if (pit.overflows_s) words += "; it is full at " + hour_words(*pit.overflows_s);
   const PitStory* next = next_to_fill(story, pit);
   const Item* item = next == nullptr ? nullptr : find(site, next->item);
   if (item != nullptr) words += "; the next to fill is " + title_of(*item) + ", at " + hour_words(*next->overflows_s);
+  if (!pit.overflows_s && is_still_rising(pit)) words += "; it is still rising at the end, " + hour_words(story.end_s);
   return words;
 }
 
 void offer_curb(Finding& finding, const Item& item, const PitStory& pit, const RuleBook& rules) {
-  if (!pit.rim_s) return;
+  if (!pit.rim_s || pit.has_tunnel) return;  // a curb does not stop what comes through a tunnel
   const PitBody& now = *pit_body(item.thing);
   const double ground_m = pit.rim_m - now.rim_height_m;
-  const double wanted_m = pit.highest_beside_m - ground_m + rules.at("drain.rim-freeboard").value;
+  // Without the pit to drink it the hollow around it may fill to where it spills.
+  const double beside_m = std::max(pit.highest_beside_m, pit.spill_m.value_or(pit.highest_beside_m));
+  const double wanted_m = beside_m - ground_m + rules.at("drain.rim-freeboard").value;
   const double rim_m = std::ceil(wanted_m * 1000) / 1000;
   if (rim_m > tallest_rim_m) return;
   Item curbed = item;
@@ -62,7 +72,7 @@ void offer_curb(Finding& finding, const Item& item, const PitStory& pit, const R
 
 void offer_pump(Finding& finding, const Item& item, const PitStory& pit, double most_depth_m) {
   const PitBody& body = *pit_body(item.thing);
-  if (body.pump_on_m >= most_depth_m) return;
+  if (body.pump_on_m >= most_depth_m || !pit.pump_works) return;
   const PitTank tank{item.id,
                      pit.floor_m,
                      pit.rim_m,
@@ -84,8 +94,10 @@ Finding judge_pit(const Site& site, const Item& item, const StormStory& story, c
   Finding finding = judged(Question::drain, rule, Bound::at_most, pit.highest_m - pit.floor_m, {item.id});
   finding.place = {place_of(item.thing)};
   finding.note = what_happens(site, story, pit);
+  constexpr double wet_floor_m = 0.01;
   if (finding.verdict == Verdict::pass)
-    finding.title = title_of(item) + " stays dry in the storm";
+    finding.title = finding.measured < wet_floor_m ? title_of(item) + " stays dry in the storm"
+                                                   : "Water in " + title_of(item) + " stays low in the storm";
   else
     finding.title = pit.overflows_s ? title_of(item) + " fills to its rim in the storm"
                                     : "Water stands in " + title_of(item) + " in the storm";
@@ -100,10 +112,19 @@ Finding judge_wall(const Item& item, const WallStory& wall, const RuleBook& rule
   Finding finding = judged(Question::drain, rules.at("drain.storm-wall"), Bound::at_most, wall.deepest_m, {item.id},
                            Verdict::caution);
   finding.place = {place_of(item.thing)};
-  finding.title = finding.verdict == Verdict::pass ? "Storm water keeps clear of the wall of " + title_of(item)
+  finding.title = finding.verdict == Verdict::pass ? "Storm water stays low at the wall of " + title_of(item)
                                                    : "Storm water stands against the wall of " + title_of(item);
   finding.note = fmt::format("deeper than an inch for {:.1f} h", wall.wet_s / 3600);
   return finding;
+}
+
+/// Of a storm that was stopped nobody knows the rest.
+void take_passes_back(Findings& findings) {
+  for (Finding& finding : findings) {
+    if (finding.verdict != Verdict::pass) continue;
+    finding.verdict = Verdict::not_checked;
+    finding.note = "the storm was stopped on the way; let it run to its end";
+  }
 }
 
 }  // namespace
@@ -114,6 +135,8 @@ std::optional<double> pump_that_holds_m3_per_s(const PitTank& tank, std::span<co
     PitTank pumped = tank;
     pumped.pump.rate_m3_per_s = rate_m3_per_s;
     PitNetwork pit{{pumped}, {}};
+    if (!samples.empty())
+      pit.fill(0, std::clamp((samples[0].level_m - tank.floor_m) * tank.plan_m2, 0.0, tank.holds_m3()));
     for (std::size_t i = 1; i < samples.size(); ++i) {
       const double span_s = samples[i].time_s - samples[i - 1].time_s;
       const int parts = std::max(1, static_cast<int>(std::ceil(span_s / 5)));
@@ -141,6 +164,7 @@ Findings judge_storm(const Site& site, const StormStory& story, const RuleBook& 
   for (const WallStory& wall : story.walls) {
     if (const Item* item = find(site, wall.item)) findings.push_back(judge_wall(*item, wall, rules));
   }
+  if (story.stopped) take_passes_back(findings);
   for (const std::string& words : story.left_out)
     findings.push_back(not_checked(Question::drain, "drain.storm", {}, "Something is not in the storm", words));
   sort_by_need(findings);

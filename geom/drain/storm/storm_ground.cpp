@@ -23,7 +23,10 @@ class Builder {
         frame_{surface.design.frame()},
         bed_m_{with_walls(site, surface.design).values()} {
     assert(!covers.covers.empty() && covers.covers.size() < 256);
+    claimed_.assign(frame_.cells(), false);
     ground_.kind = covers.of_cell;
+    for (const std::string& name : covers.unknown)
+      ground_.left_out.push_back("The ground cover \"" + name + "\" is not known; the ground under it keeps its own");
     for (const CellCover& cover : covers.covers) ground_.curve_numbers.push_back(cover.curve_number);
     for (const std::uint8_t kind : covers.of_cell)
       ground_.roughness_n.push_back(static_cast<float>(covers.covers[kind].sheet_n));
@@ -32,14 +35,15 @@ class Builder {
   StormGround built() && {
     for (const Item& item : site_.items) {
       if (turns_water(item)) take_dry(cells_in(frame_, *footprint(item.thing)));
+    }
+    for (const Item& item : site_.items) {
       if (const auto hole = pit_hole(item.thing)) take_dry(cells_in(frame_, *hole));
     }
     for (const Item& item : site_.items) {
       if (turns_water(item)) add_roof(item);
       if (pit_body(item.thing) != nullptr) add_pit(item);
     }
-    for_each<yardwright::Tunnel>(site_,
-                                 [&](const Item& item, const yardwright::Tunnel& tunnel) { add_tunnel(item, tunnel); });
+    for_each<Tunnel>(site_, [&](const Item& item, const Tunnel& tunnel) { add_tunnel(item, tunnel); });
     for_each<Culvert>(site_, [&](const Item& item, const Culvert& culvert) { add_culvert(item, culvert); });
     ground_.bed = {frame_, std::move(bed_m_)};
     return std::move(ground_);
@@ -54,42 +58,73 @@ class Builder {
   }
 
   std::uint8_t dry_kind() const { return static_cast<std::uint8_t>(ground_.curve_numbers.size()); }
+  bool is_dry(Cell cell) const { return ground_.kind[at(cell)] == dry_kind(); }
+
+  /// Those whose rain no roof or hole before has taken.
+  std::vector<Cell> claim(const std::vector<Cell>& cells) {
+    std::vector<Cell> mine;
+    for (const Cell cell : cells) {
+      if (claimed_[at(cell)]) continue;
+      claimed_[at(cell)] = true;
+      mine.push_back(cell);
+    }
+    return mine;
+  }
+
+  double area_m2(const std::vector<Cell>& cells) const {
+    return static_cast<double>(cells.size()) * frame_.cell_area_m2();
+  }
 
   /// The cells of open ground around some cells.
   std::vector<Cell> open_around(const std::vector<Cell>& cells) const {
     std::vector<Cell> around = with_neighbours(frame_, cells);
-    std::erase_if(around, [&](Cell cell) { return ground_.kind[at(cell)] == dry_kind(); });
+    std::erase_if(around, [&](Cell cell) { return is_dry(cell); });
     return around;
   }
 
   void add_roof(const Item& item) {
     const std::vector<Cell> cells = cells_in(frame_, *footprint(item.thing));
     std::vector<Cell> drip = open_around(cells);
-    if (cells.empty()) return;  // smaller than a cell: its rain falls on the ground there
-    if (drip.empty()) return leave_out(item, "nothing around its roof can take its rain");
-    ground_.roofs.push_back({item.id, static_cast<double>(cells.size()) * frame_.cell_area_m2(), std::move(drip)});
+    if (cells.empty()) return leave_out(item, "it is smaller than a cell of the ground, or lies outside of it");
+    if (drip.empty()) return leave_out(item, "no open ground lies around it");
+    ground_.roofs.push_back({item.id, area_m2(claim(cells)), std::move(drip)});
   }
 
   void add_pit(const Item& item) {
-    const Polygon hole = *pit_hole(item.thing);
-    const Cell centre = cell_at(frame_, place_of(item.thing));
-    const std::vector<Cell> cells = cells_in(frame_, hole);
-    std::vector<Cell> rim = cells.empty() && centre != outside ? std::vector{centre} : open_around(cells);
-    if (centre == outside || rim.empty())
-      return leave_out(item, "its pit lies outside the known ground, or nothing around it is open ground");
     const PitBody& body = *pit_body(item.thing);
-    const double ground_m = surface_.level_m(place_of(item.thing));
-    const double floor_m = ground_m - body.depth_m;
+    const double plan_m2 = body.width_m * body.length_m;
+    const Cell centre = cell_at(frame_, place_of(item.thing));
+    if (plan_m2 <= 0) return leave_out(item, "its pit has no width or no length");
+    if (centre == outside) return leave_out(item, "its pit lies outside the known ground");
+    const std::vector<Cell> cells = cells_in(frame_, *pit_hole(item.thing));
+    const std::vector<Cell> rim = cells.empty() ? open_ones({centre}) : open_around(cells);
+    if (rim.empty()) return leave_out(item, "no open ground lies around its pit; it may lie under a building");
+    const double ground_m = surface_.level_m(place_of(item.thing)), floor_m = ground_m - body.depth_m;
     ground_.tanks.push_back({item.id,
                              floor_m,
                              ground_m + body.rim_height_m,
-                             body.width_m * body.length_m,
+                             plan_m2,
                              {body.pump_m3_per_s, floor_m + body.pump_on_m, floor_m + body.pump_off_m}});
+    ground_.mouths.push_back(mouth_of(item, body, claim(cells), rim, plan_m2));
+  }
+
+  /// Rain into the hole where it is open to the sky; what falls on its cells beyond comes down around it.
+  PitMouth mouth_of(const Item& item, const PitBody& body, const std::vector<Cell>& cells, const std::vector<Cell>& rim,
+                    double plan_m2) {
+    const Receiving* dump = as<Receiving>(item);
+    const bool roofed = dump != nullptr && dump->type == ReceivingKind::drive_through;
     PitMouth mouth;
     const double stretch_m = 2 * (body.width_m + body.length_m) / static_cast<double>(rim.size());
     for (const Cell cell : rim) mouth.rim.push_back({cell, stretch_m});
-    mouth.sky_m2 = static_cast<double>(cells.size()) * frame_.cell_area_m2();
-    ground_.mouths.push_back(std::move(mouth));
+    mouth.sky_m2 = roofed ? 0 : std::min(plan_m2, area_m2(cells));
+    const double beyond_m2 = area_m2(cells) - mouth.sky_m2;
+    if (beyond_m2 > 0) ground_.roofs.push_back({item.id, beyond_m2, rim, false});
+    return mouth;
+  }
+
+  std::vector<Cell> open_ones(std::vector<Cell> cells) const {
+    std::erase_if(cells, [&](Cell cell) { return is_dry(cell); });
+    return cells;
   }
 
   std::optional<std::size_t> tank_of(ItemId id) const {
@@ -98,29 +133,41 @@ class Builder {
     return static_cast<std::size_t>(found - ground_.tanks.begin());
   }
 
-  void add_tunnel(const Item& item, const yardwright::Tunnel& tunnel) {
+  void add_tunnel(const Item& item, const Tunnel& tunnel) {
     const auto from = tank_of(tunnel.from), to = tank_of(tunnel.to);
-    if (!from || !to || from == to) return leave_out(item, "it does not join two pits");
+    if (tunnel.path.empty() || !from || !to || from == to)
+      return leave_out(item, "it does not join two pits that are in it");
     const double sill_m = surface_.level_m(tunnel.path.front()) - tunnel.sill_depth_m;
     ground_.tunnels.push_back({*from, *to, sill_m, tunnel.width_m, tunnel.height_m});
   }
 
   void add_culvert(const Item& item, const Culvert& culvert) {
     if (culvert.path.size() < 2) return leave_out(item, "it has no path");
-    const Cell start = pipe_mouth(surface_.design, culvert.path.front());
-    const Cell end = pipe_mouth(surface_.design, culvert.path.back());
+    const Cell start = open_mouth(culvert.path.front()), end = open_mouth(culvert.path.back());
     if (start == outside || end == outside || start == end)
-      return leave_out(item, "its ends lie outside the known ground, or on one place");
+      return leave_out(item, "its ends lie outside the known ground, in a wall, or on one place");
     // An end that would stick out of the ground lies on it.
     const auto invert_m = [&](Cell cell, SitePoint end_at, double depth_m) {
       return std::min(surface_.level_m(end_at) - depth_m, static_cast<double>(surface_.design.values()[at(cell)]));
     };
-    ground_.culverts.push_back({item.id,
-                                {culvert.inlet, culvert.diameter_m, length(culvert.path),
-                                 invert_m(start, culvert.path.front(), culvert.start_depth_m),
-                                 invert_m(end, culvert.path.back(), culvert.end_depth_m), culvert.roughness_n},
-                                start,
-                                end});
+    const CulvertBarrel barrel{culvert.inlet,
+                               culvert.diameter_m,
+                               length(culvert.path),
+                               invert_m(start, culvert.path.front(), culvert.start_depth_m),
+                               invert_m(end, culvert.path.back(), culvert.end_depth_m),
+                               culvert.roughness_n};
+    if (barrel.end_invert_m > barrel.start_invert_m)
+      return leave_out(item, "it rises from its start to its end; draw it from its upper end to its lower");
+    ground_.culverts.push_back({item.id, barrel, start, end});
+  }
+
+  /// The lowest open cell at a pipe's end.
+  Cell open_mouth(SitePoint end) const {
+    const Cell cell = cell_at(frame_, end);
+    if (cell == outside) return outside;
+    const std::vector<Cell> around = open_ones(with_neighbours(frame_, {&cell, 1}));
+    const auto level_m = [&](Cell c) { return surface_.design.values()[at(c)]; };
+    return around.empty() ? outside : *std::ranges::min_element(around, {}, level_m);
   }
 
   void leave_out(const Item& item, const std::string& why) {
@@ -131,6 +178,7 @@ class Builder {
   const DesignSurface& surface_;
   GridFrame frame_;
   std::vector<float> bed_m_;
+  std::vector<bool> claimed_;  ///< whose rain a roof or a hole takes
   StormGround ground_;
 };
 

@@ -10,11 +10,12 @@
 
 namespace yardwright::drain::storm {
 
-/// Rain on a roof comes down on the ground around it.
+/// Rain on a roof comes down on the ground around it; so does that on the cells of a pit's hole beyond the hole itself.
 struct Roof {
   ItemId item;
   double area_m2 = 0;
   std::vector<Cell> drip;  ///< the cells around it
+  bool is_wall = true;     ///< water stands against it
 };
 
 /// A stretch of a pit's rim, beside a cell of ground.

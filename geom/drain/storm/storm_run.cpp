@@ -27,6 +27,7 @@ StormRun::StormRun(const StormGround& ground, const Rainfall& rain, const StormO
       pit_rain_m3_(ground.tanks.size(), 0.0),
       pit_in_m3_(ground.tanks.size(), 0.0),
       culvert_m3_(ground.culverts.size(), 0.0),
+      full_(ground.tanks.size(), 0),
       rated_(ground.culverts.size()),
       cells_of_kind_(ground.curve_numbers.size() + 1, 0.0) {
   for (const std::uint8_t kind : ground.kind) cells_of_kind_[kind] += 1;
@@ -110,6 +111,7 @@ double StormRun::take_over_rim(std::size_t pit, double step_s) {
   if (all_m3 <= 0) return 0;
   const double room_m3 = std::max(0.0, pits_.room_m3(pit));
   const double share = std::min(1.0, room_m3 / all_m3);
+  full_[pit] = share < 1;
   double taken_m3 = 0;
   for (std::size_t i = 0; i < rim.size(); ++i) {
     if (wanted_m3[i] > 0) taken_m3 -= flow_.add(rim[i].cell, -wanted_m3[i] * share / cell_m2) * cell_m2;
@@ -119,6 +121,7 @@ double StormRun::take_over_rim(std::size_t pit, double step_s) {
 
 void StormRun::run_pits(double step_s) {
   std::vector<double> in_m3(pits_.pits().size(), 0.0);
+  std::ranges::fill(full_, std::uint8_t{0});
   for (std::size_t pit = 0; pit < in_m3.size(); ++pit) {
     in_m3[pit] = take_over_rim(pit, step_s) + pit_rain_m3_[pit];
     pit_rain_m3_[pit] = 0;
@@ -130,6 +133,7 @@ void StormRun::run_pits(double step_s) {
     const double depth_m =
         pits_.state(pit).spilled_m3 / (static_cast<double>(rim.size()) * flow_.frame().cell_area_m2());
     if (depth_m > 0) {
+      full_[pit] = 1;
       for (const RimStretch& stretch : rim) flow_.add(stretch.cell, depth_m);
     }
   }
@@ -137,7 +141,7 @@ void StormRun::run_pits(double step_s) {
 
 void StormRun::step(double until_s) {
   if (now_s_ >= rained_until_s_) rain_until(std::min(std::max(until_s, now_s_), now_s_ + rain_every_s));
-  const double step_s = flow_.stable_step_s(std::max(until_s - now_s_, 1e-6));
+  const double step_s = flow_.stable_step_s(std::max(std::min(until_s, rained_until_s_) - now_s_, 1e-6));
   run_culverts(step_s);
   run_pits(step_s);
   flow_.step(step_s);

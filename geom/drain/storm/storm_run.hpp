@@ -22,7 +22,9 @@ class StormRun {
   std::int64_t steps() const { return steps_; }
   const SurfaceFlow& flow() const { return flow_; }
   const PitNetwork& pits() const { return pits_; }
-  double pit_inflow_m3(std::size_t pit) const { return pit_in_m3_[pit]; }        ///< since the beginning
+  double pit_inflow_m3(std::size_t pit) const { return pit_in_m3_[pit]; }  ///< since the beginning
+  /// Whether it has turned water away in the last step, or let it out over its rim.
+  bool is_full(std::size_t pit) const { return full_[pit] != 0; }
   double culvert_m3(std::size_t culvert) const { return culvert_m3_[culvert]; }  ///< since the beginning
   /// The highest water beside a pit; its rim where none stands over it.
   double level_at_rim_m(std::size_t pit) const;
@@ -50,6 +52,7 @@ class StormRun {
   std::int64_t steps_ = 0;
   std::vector<double> pit_rain_m3_;  ///< fallen into open pits, not yet taken
   std::vector<double> pit_in_m3_, culvert_m3_;
+  std::vector<std::uint8_t> full_;
   std::vector<RatedCulvert> rated_;
   std::vector<double> cells_of_kind_;
   WaterBalance water_;

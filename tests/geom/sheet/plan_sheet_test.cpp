@@ -249,7 +249,10 @@ TEST_CASE("A storm that was run has a plan and tables of its own, and only there
   flooded.title = "The boot drowns";
   flooded.place = {{90, 70}};
   drain::storm::StormStory story;
-  story.pits.push_back({ItemId{1}, 270, 272.4, {}, {}, 11.2 * 3600, 11.6 * 3600, 272.4, 272.5, 11, 0});
+  drain::storm::PitStory drowned{ItemId{1}, 270, 272.4};
+  drowned.rim_s = 11.2 * 3600;
+  drowned.overflows_s = 11.6 * 3600;
+  story.pits.push_back(drowned);
   story.deepest_m = {site.ground.levels.frame(), std::vector<float>(site.ground.levels.frame().cells(), 0.1F)};
   SheetOptions options;
   const auto without = sheets_of(site, options).size();

@@ -122,7 +122,8 @@ TEST_CASE("Water in is water pumped, spilled or standing, in random pits", "[sto
                       share(random),
                       1 + 9 * share(random),
                       {share(random) / 50, -0.1, -0.4}});
-    PitNetwork network{pits, {{0, 1, -0.5, 1, 0.5}, {1, 2, -0.3, 0.5, 2}, {3, 0, -0.2, 2, 1}}};
+    const auto sill_m = [&] { return -5 * share(random); };  // some under a floor, some over a rim
+    PitNetwork network{pits, {{0, 1, sill_m(), 1, 0.5}, {1, 2, sill_m(), 0.5, 2}, {3, 0, sill_m(), 2, 1}}};
     double in_m3 = 0, spilled_m3 = 0;
     for (int i = 0; i < 500; ++i) {
       std::vector<double> inflow_m3;
@@ -137,4 +138,16 @@ TEST_CASE("Water in is water pumped, spilled or standing, in random pits", "[sto
     }
     CHECK(network.standing_m3() + network.pumped_m3() + spilled_m3 == Approx(in_m3).epsilon(1e-12));
   }
+}
+
+TEST_CASE("A dry pit gives no water through a tunnel under its floor", "[storm]") {
+  PitNetwork network{{{ItemId{1}, -1.5, 0, 6, {}}, {ItemId{2}, -2.5, 0, 6, {}}}, {{0, 1, -1.8, 1, 1}}};
+  for (int i = 0; i < 100; ++i) network.step(1, {0, 0});
+  CHECK(network.state(0).volume_m3 == 0);
+  CHECK(network.state(1).volume_m3 == 0);
+  network.step(1, {0.6, 0});
+  for (int i = 0; i < 1000; ++i) network.step(1, {0, 0});
+  CHECK(network.state(1).volume_m3 == Approx(0.6).margin(0.005));
+  CHECK(network.state(1).tunnels_m3 == Approx(0.6).margin(0.005));
+  CHECK(network.state(0).tunnels_m3 == Approx(-0.6).margin(0.005));
 }
