@@ -110,8 +110,15 @@ void print_story(const Site& site, const StormOptions& options, const StormStory
 
 Json story_json(const Site& site, const StormOptions& options, const StormStory& story) {
   const auto hours = [](std::optional<double> time_s) { return time_s ? Json(*time_s / 3600) : Json(nullptr); };
-  Json out{{"site", site.name},     {"start_h", story.start_s / 3600}, {"end_h", story.end_s / 3600},
-           {"steps", story.steps},  {"pits", Json::array()},           {"culverts", Json::array()},
+  Json out{{"site", site.name},
+           {"start_h", story.start_s / 3600},
+           {"end_h", story.end_s / 3600},
+           {"mishap", names_of(options.mishap)[static_cast<std::size_t>(options.mishap)]},
+           {"failed_pump", options.failed_pump ? Json(options.failed_pump.number) : Json(nullptr)},
+           {"stopped", story.stopped},
+           {"steps", story.steps},
+           {"pits", Json::array()},
+           {"culverts", Json::array()},
            {"walls", Json::array()}};
   for (const PitStory& pit : story.pits) {
     out["pits"].push_back({{"item", pit.item.number},
