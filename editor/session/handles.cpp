@@ -68,21 +68,6 @@ void add_wall_handles(std::vector<Handle>& handles, SitePoint centre, double rad
   for (int i = 0; i < 4; ++i) handles.push_back({Grip::wall, centre + ways[i] * radius_m, i});
 }
 
-bool is_ring(const Thing& thing) { return std::holds_alternative<Pad>(thing) || std::holds_alternative<Cover>(thing); }
-
-SitePath* changeable_path(Thing& thing) {
-  return std::visit(
-      [](auto& kind) -> SitePath* {
-        if constexpr (requires { kind.path; })
-          return &kind.path;
-        else if constexpr (requires { kind.outline; })
-          return &kind.outline;
-        else
-          return nullptr;
-      },
-      thing);
-}
-
 /// The dragged side follows, the far side stays where it is.
 void drag_side(const Sides& sides, double* size_m, SiteVector outward, SitePoint to) {
   if (size_m == nullptr) return;
@@ -104,7 +89,7 @@ void drag_wall(Thing& thing, SitePoint to) {
 }
 
 void drag_corner(Thing& thing, const Handle& handle, SitePoint to) {
-  SitePath* path = changeable_path(thing);
+  SitePath* path = path_of(thing);
   if (path == nullptr || handle.index < 0 || handle.index > static_cast<int>(path->size())) return;
   if (handle.grip == Grip::new_corner)
     path->insert(path->begin() + handle.index, to);

@@ -13,7 +13,6 @@ namespace yardwright::session {
 namespace {
 
 bool joins(const Thing& thing) { return std::holds_alternative<Spout>(thing); }
-bool is_ring(const Thing& thing) { return std::holds_alternative<Pad>(thing) || std::holds_alternative<Cover>(thing); }
 
 Thing with_path(Thing thing, const SitePath& path) {
   std::visit(

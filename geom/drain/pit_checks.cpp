@@ -11,9 +11,7 @@ namespace {
 constexpr double tallest_rim_m = 3;  // as the field of a pit allows
 
 Item with_rim(Item item, double rim_height_m) {
-  if (Leg* leg = std::get_if<Leg>(&item.thing)) leg->boot.rim_height_m = rim_height_m;
-  if (Receiving* dump = std::get_if<Receiving>(&item.thing)) dump->pit.rim_height_m = rim_height_m;
-  if (Pit* pit = std::get_if<Pit>(&item.thing)) pit->body.rim_height_m = rim_height_m;
+  pit_body(item.thing)->rim_height_m = rim_height_m;
   return item;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geom/sheet/grid_picture.hpp"
 #include "geom/sheet/marks.hpp"
 
 namespace yardwright {
@@ -13,27 +14,6 @@ constexpr double film_m = 0.005;  ///< less than this is wet ground
 constexpr double deep_m = 0.5;    ///< as dark as it gets
 constexpr double least_speed_m_per_s = 0.05;
 constexpr double longest_at_m_per_s = 1.0;
-
-std::uint32_t pixel_of(Colour colour) {
-  return std::uint32_t{colour.alpha} << 24 | std::uint32_t{colour.blue} << 16 | std::uint32_t{colour.green} << 8 |
-         colour.red;
-}
-
-template <class DepthAt>
-PictureMark tinted(const GridFrame& ground, DepthAt depth_m) {
-  PictureMark picture;
-  picture.corner = {ground.south_west.x, ground.south_west.y + ground.rows * ground.cell_m};
-  picture.right = {ground.columns * ground.cell_m, 0};
-  picture.down = {0, -ground.rows * ground.cell_m};
-  std::vector<std::uint32_t> pixels;
-  pixels.reserve(ground.cells());
-  for (int row = ground.rows - 1; row >= 0; --row) {
-    for (int column = 0; column < ground.columns; ++column)
-      pixels.push_back(pixel_of(tint_of_depth(depth_m(ground.offset({column, row})))));
-  }
-  picture.pixels = {ground.columns, ground.rows, std::move(pixels)};
-  return picture;
-}
 
 /// The mean velocity of the wet cells of a square.
 SiteVector velocity_of(const drain::storm::StormFrame& frame, const GridFrame& ground, CellIndex from, int side) {
@@ -71,7 +51,8 @@ Colour tint_of_depth(double depth_m) {
 
 Drawing storm_drawing(const drain::storm::StormFrame& frame, const GridFrame& ground, double arrow_every_m) {
   Drawing drawing;
-  drawing.marks.push_back(tinted(ground, [&](std::size_t at) { return frame.depth_mm[at] / 1000.0; }));
+  drawing.marks.push_back(
+      grid_picture(ground, [&](std::size_t at) { return tint_of_depth(frame.depth_mm[at] / 1000.0); }));
   const int side = std::max(1, static_cast<int>(std::lround(arrow_every_m / ground.cell_m)));
   for (int row = 0; row < ground.rows; row += side) {
     for (int column = 0; column < ground.columns; column += side) {
@@ -87,8 +68,8 @@ Drawing storm_drawing(const drain::storm::StormFrame& frame, const GridFrame& gr
 Drawing deepest_water_drawing(const Grid<float>& deepest_m) {
   Drawing drawing;
   if (deepest_m.empty()) return drawing;
-  drawing.marks.push_back(
-      tinted(deepest_m.frame(), [&](std::size_t at) { return static_cast<double>(deepest_m.values()[at]); }));
+  drawing.marks.push_back(grid_picture(
+      deepest_m.frame(), [&](std::size_t at) { return tint_of_depth(static_cast<double>(deepest_m.values()[at])); }));
   return drawing;
 }
 

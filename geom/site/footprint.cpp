@@ -54,13 +54,15 @@ std::optional<Outline> footprint(const Thing& thing) {
       thing);
 }
 
-const PitBody* pit_body(const Thing& thing) {
-  const PitBody* body = nullptr;
-  if (const Leg* leg = std::get_if<Leg>(&thing)) body = &leg->boot;
-  if (const Receiving* dump = std::get_if<Receiving>(&thing)) body = &dump->pit;
-  if (const Pit* pit = std::get_if<Pit>(&thing)) body = &pit->body;
+PitBody* pit_body(Thing& thing) {
+  PitBody* body = nullptr;
+  if (Leg* leg = std::get_if<Leg>(&thing)) body = &leg->boot;
+  if (Receiving* dump = std::get_if<Receiving>(&thing)) body = &dump->pit;
+  if (Pit* pit = std::get_if<Pit>(&thing)) body = &pit->body;
   return body != nullptr && body->depth_m > 0 ? body : nullptr;
 }
+
+const PitBody* pit_body(const Thing& thing) { return pit_body(const_cast<Thing&>(thing)); }
 
 std::optional<Polygon> pit_hole(const Thing& thing) {
   const PitBody* body = pit_body(thing);
@@ -74,9 +76,9 @@ std::optional<Polygon> pit_hole(const Thing& thing) {
   return rectangle({place_of(thing), facing}, body->length_m, body->width_m);
 }
 
-const SitePath* path_of(const Thing& thing) {
+SitePath* path_of(Thing& thing) {
   return std::visit(
-      [](const auto& kind) -> const SitePath* {
+      [](auto& kind) -> SitePath* {
         if constexpr (requires { kind.path; })
           return &kind.path;
         else if constexpr (requires { kind.outline; })
@@ -86,6 +88,10 @@ const SitePath* path_of(const Thing& thing) {
       },
       thing);
 }
+
+const SitePath* path_of(const Thing& thing) { return path_of(const_cast<Thing&>(thing)); }
+
+bool is_ring(const Thing& thing) { return std::holds_alternative<Pad>(thing) || std::holds_alternative<Cover>(thing); }
 
 SitePoint place_of(const Thing& thing) {
   if (const SitePath* path = path_of(thing)) return pose_at(*path, length(*path) / 2).at;

@@ -16,6 +16,7 @@ std::optional<Outline> footprint(const Thing& thing);
 std::optional<Polygon> pit_hole(const Thing& thing);
 /// The pit of a leg, receiving or pit; null for other kinds and where its depth is zero.
 const PitBody* pit_body(const Thing& thing);
+PitBody* pit_body(Thing& thing);
 
 /// Everything that the thing's drawing covers, lines and holes included: what a click picks and fit() frames.
 Outline extent(const Thing& thing);
@@ -24,6 +25,9 @@ Outline extent(const Thing& thing);
 SitePoint place_of(const Thing& thing);
 /// The line of a kind that is drawn as one (drive, berm, overhead line ...) or the ring of an outlined area.
 const SitePath* path_of(const Thing& thing);
+SitePath* path_of(Thing& thing);
+/// Whether that line is a ring around an area.
+bool is_ring(const Thing& thing);
 
 Thing moved(Thing thing, SiteVector by);
 Thing turned(Thing thing, SitePoint pivot, Angle clockwise);

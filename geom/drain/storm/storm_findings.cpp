@@ -17,13 +17,6 @@ constexpr double largest_pump_m3_per_s = 1;
 constexpr double pump_step_m3_per_s = 0.003785411784 / 60 * 5;  // 5 gpm: pumps are not bought finer
 constexpr double pump_spare_ratio = 1.1;                        // the samples level out the peak within a minute
 
-PitBody* pit_body_of(Thing& thing) {
-  if (Leg* leg = std::get_if<Leg>(&thing)) return &leg->boot;
-  if (Receiving* dump = std::get_if<Receiving>(&thing)) return &dump->pit;
-  if (Pit* pit = std::get_if<Pit>(&thing)) return &pit->body;
-  return nullptr;
-}
-
 /// The pit that fills after this one, by the story.
 const PitStory* next_to_fill(const StormStory& story, const PitStory& pit) {
   const PitStory* next = nullptr;
@@ -65,7 +58,7 @@ void offer_curb(Finding& finding, const Item& item, const PitStory& pit, const R
   const double rim_m = std::ceil(wanted_m * 1000) / 1000;
   if (rim_m > tallest_rim_m) return;
   Item curbed = item;
-  pit_body_of(curbed.thing)->rim_height_m = rim_m;
+  pit_body(curbed.thing)->rim_height_m = rim_m;
   finding.mends.push_back(
       {"raise the curb of " + title_of(item), Quantity::length, rim_m - now.rim_height_m, rim_m, {PutItem{curbed}}});
 }
@@ -83,7 +76,7 @@ void offer_pump(Finding& finding, const Item& item, const PitStory& pit, double 
   const double rate = std::ceil(*holds * pump_spare_ratio / pump_step_m3_per_s) * pump_step_m3_per_s;
   if (rate <= body.pump_m3_per_s) return;
   Item pumped = item;
-  pit_body_of(pumped.thing)->pump_m3_per_s = rate;
+  pit_body(pumped.thing)->pump_m3_per_s = rate;
   finding.mends.push_back(
       {"a larger pump in " + title_of(item), Quantity::flow, rate - body.pump_m3_per_s, rate, {PutItem{pumped}}});
 }
