@@ -17,7 +17,7 @@ constexpr double chip_height_px = 32, widest_chip_px = 168, chip_gap_px = 7, edg
 std::string chip_words(const Workspace& work, Question question, float chip_width) {
   const auto& letters = work.look.letters;
   const std::string told = session::worst_in_short(findings_of(work.answers, question), work.units());
-  const float room = chip_width - work.look.px(50) - width_of(std::string{session::name_of(question)}, letters.strong);
+  const float room = chip_width - work.look.px(44) - width_of(std::string{session::name_of(question)}, letters.strong);
   return width_of(told, letters.small) <= room ? told : "";
 }
 

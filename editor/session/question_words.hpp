@@ -11,7 +11,7 @@ std::string_view name_of(Question question);
 /// "Can every bin be filled from the leg by gravity?"
 std::string_view asks(Question question);
 
-/// The worst finding in a few words: "−17.4 ft", "2 to mend", "passes", "not asked"; "partly checked" where nothing that
+/// The worst finding in a few words: "−17.4 ft", "2 to mend", "passes", "not asked"; "some pass" where nothing that
 /// was checked falls short and something was not.
 std::string worst_in_short(const Findings& findings, UnitSystem units);
 

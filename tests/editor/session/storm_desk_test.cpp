@@ -4,6 +4,7 @@
 #include <chrono>
 
 #include "geom/io/catalogs.hpp"
+#include "tests/geom/drain/terrain.hpp"
 
 using namespace yardwright;
 using namespace yardwright::session;
@@ -12,11 +13,7 @@ namespace {
 
 Site sloping_yard() {
   Site site;
-  const GridFrame frame{{0, 0}, 1, 40, 40};
-  std::vector<float> levels;
-  for (std::size_t i = 0; i < frame.cells(); ++i)
-    levels.push_back(static_cast<float>(100 + 0.02 * frame.centre(frame.cell_at_offset(i)).y));
-  site.ground.levels = {frame, levels};
+  site.ground.levels = drain::ground_of(40, 40, 1, [](SitePoint at) { return 100 + 0.02 * at.y; });
   site.items.push_back({next_id(site), "Sump", 0, {}, Pit{.at = {20, 20}}});
   return site;
 }

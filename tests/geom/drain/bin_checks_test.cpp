@@ -5,6 +5,7 @@
 
 #include "geom/drain/drain.hpp"
 #include "geom/io/catalogs.hpp"
+#include "tests/geom/drain/terrain.hpp"
 
 using namespace yardwright;
 using namespace yardwright::drain;
@@ -14,13 +15,8 @@ namespace {
 /// A bin on ground that falls by a grade to the south-west.
 Site bin_on_slope(double grade_ratio, BinFloor floor) {
   Site site;
-  const GridFrame frame{{0, 0}, 0.5, 120, 120};
-  std::vector<float> levels;
-  for (std::size_t i = 0; i < frame.cells(); ++i) {
-    const SitePoint at = frame.centre(frame.cell_at_offset(i));
-    levels.push_back(static_cast<float>(250 + grade_ratio * (0.6 * at.x + 0.8 * at.y)));
-  }
-  site.ground.levels = {frame, levels};
+  site.ground.levels =
+      ground_of(120, 120, 0.5, [&](SitePoint at) { return 250 + grade_ratio * (0.6 * at.x + 0.8 * at.y); });
   site.items.push_back({{1}, "North", 0, {}, Bin{.at = {30, 30}, .floor = floor}});
   return site;
 }

@@ -7,6 +7,7 @@
 #include "geom/drain/raster.hpp"
 #include "geom/drain/yard_flow.hpp"
 #include "geom/io/catalogs.hpp"
+#include "tests/geom/drain/terrain.hpp"
 
 using namespace yardwright;
 using namespace yardwright::drain;
@@ -18,11 +19,7 @@ constexpr double ft = 0.3048, inch = 0.0254;
 /// A yard of 100 m by 100 m with a metre grid, its levels by a function of the place.
 Site yard(const std::function<double(SitePoint)>& level_m) {
   Site site;
-  const GridFrame frame{{0, 0}, 1, 100, 100};
-  std::vector<float> levels;
-  for (std::size_t i = 0; i < frame.cells(); ++i)
-    levels.push_back(static_cast<float>(level_m(frame.centre(frame.cell_at_offset(i)))));
-  site.ground.levels = {frame, levels};
+  site.ground.levels = ground_of(100, 100, 1, level_m);
   return site;
 }
 

@@ -23,6 +23,14 @@ LevelGrid terrain(std::initializer_list<std::string> rows, double cell_m) {
   return {GridFrame{{0, 0}, cell_m, static_cast<int>(cells.size()) / high, high}, {cells.begin(), cells.end()}};
 }
 
+LevelGrid ground_of(int columns, int rows, double cell_m, const std::function<double(SitePoint)>& level_m) {
+  const GridFrame frame{{0, 0}, cell_m, columns, rows};
+  std::vector<float> levels_m;
+  for (std::size_t i = 0; i < frame.cells(); ++i)
+    levels_m.push_back(static_cast<float>(level_m(frame.centre(frame.cell_at_offset(i)))));
+  return {frame, std::move(levels_m)};
+}
+
 LevelGrid two_pit_bowl() {
   return terrain({"-9 -9 -9 -9 -9 -9 -9 -9 -9 -9", "-9 9 9 9 9 9 9 9 9 -9", "-9 9 8 8 8 8 7 6 9 -9",
                   "-9 9 8 7 8 7 6 5 9 -9", "-9 9 8 7 8 6 5 4 9 -9", "-9 9 8 8 8 5 4 3 9 -9", "-9 9 7 6 5 4 3 2 9 -9",

@@ -10,6 +10,7 @@
 #include "geom/drain/storm/storm_findings.hpp"
 #include "geom/io/catalogs.hpp"
 #include "geom/site/footprint.hpp"
+#include "tests/geom/drain/terrain.hpp"
 
 using namespace yardwright;
 using namespace yardwright::drain::storm;
@@ -19,11 +20,7 @@ namespace {
 /// A yard of 60 m by 60 m with a metre grid, its levels by a function of the place, in a storm of 5 in.
 Site yard(const std::function<double(SitePoint)>& level_m) {
   Site site;
-  const GridFrame frame{{0, 0}, 1, 60, 60};
-  std::vector<float> levels;
-  for (std::size_t i = 0; i < frame.cells(); ++i)
-    levels.push_back(static_cast<float>(level_m(frame.centre(frame.cell_at_offset(i)))));
-  site.ground.levels = {frame, levels};
+  site.ground.levels = ground_of(60, 60, 1, level_m);
   site.storm.rain_m = 5 * 0.0254;
   site.storm.cover = "gravel";
   return site;

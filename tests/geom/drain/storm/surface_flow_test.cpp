@@ -1,4 +1,5 @@
 #include "geom/drain/storm/surface_flow.hpp"
+#include "tests/geom/drain/terrain.hpp"
 
 #include <tbb/global_control.h>
 
@@ -15,18 +16,6 @@ using namespace yardwright::drain::storm;
 namespace {
 
 constexpr double rain_50_mm_per_h = 0.05 / 3600;
-
-template <class LevelAt>
-LevelGrid bed_of(int columns, int rows, double cell_m, LevelAt level_at) {
-  const GridFrame frame{{0, 0}, cell_m, columns, rows};
-  std::vector<float> levels_m;
-  for (int row = 0; row < rows; ++row) {
-    for (int column = 0; column < columns; ++column) {
-      levels_m.push_back(static_cast<float>(level_at(frame.centre({column, row}))));
-    }
-  }
-  return {frame, std::move(levels_m)};
-}
 
 SurfaceFlow water_on(const LevelGrid& bed, double roughness_n, SurfaceFlowOptions options = {}) {
   return SurfaceFlow{bed, std::vector<float>(bed.frame().cells(), static_cast<float>(roughness_n)), options};
@@ -60,7 +49,7 @@ SurfaceFlow plane_of(double cell_m) {
   SurfaceFlowOptions options;
   options.least_edge_fall = 1e-6;
   const int columns = static_cast<int>(KinematicPlane::length_m / cell_m) + 1;
-  const auto bed = bed_of(columns, 5, cell_m, [&](SitePoint at) {
+  const auto bed = ground_of(columns, 5, cell_m, [&](SitePoint at) {
     const bool wall = at.x < cell_m || at.y < cell_m || at.y > 4 * cell_m;
     return wall ? 120 : 10 - KinematicPlane::slope * at.x;
   });
@@ -77,7 +66,7 @@ double outflow_share(const SurfaceFlow& flow) {
 
 TEST_CASE("A lake among dry islands stays at rest", "[storm]") {
   // Level water over any bed has no flow (W54): 1e-12 m2/s and 1e-12 m after 100 s.
-  const auto bed = bed_of(40, 30, 1, [](SitePoint at) { return std::sin(at.x / 3) + std::cos(at.y / 4); });
+  const auto bed = ground_of(40, 30, 1, [](SitePoint at) { return std::sin(at.x / 3) + std::cos(at.y / 4); });
   SurfaceFlowOptions closed;
   closed.open_edge = false;
   SurfaceFlow lake = water_on(bed, 0.03, closed);
@@ -102,7 +91,7 @@ TEST_CASE("A closed box keeps all the rain", "[storm]") {
   // An identity (W55): 50 mm/h for an hour stand 50 mm deep.
   SurfaceFlowOptions closed;
   closed.open_edge = false;
-  const auto bed = bed_of(25, 17, 2, [](SitePoint at) { return 0.3 * std::sin(at.x) * std::cos(2 * at.y); });
+  const auto bed = ground_of(25, 17, 2, [](SitePoint at) { return 0.3 * std::sin(at.x) * std::cos(2 * at.y); });
   SurfaceFlow box = water_on(bed, 0.03, closed);
   double now_s = 0;
   rain_until(box, now_s, 3600, rain_50_mm_per_h);
@@ -162,7 +151,7 @@ TEST_CASE("A tilted V of two planes and a channel reaches its equilibrium", "[st
   // Di Giammarco 1996, geometry as in a federal groundwater code's test (read): planes 800 x 1000 m each side at 5 %, n
   // 0.015; channel 20 m wide at 2 %, n 0.15; 3e-6 m/s for 90 min. All that falls, 4.86 m3/s, then leaves; 26,244 m3 fell.
   const double cell_m = 20;
-  const auto bed = bed_of(81, 50, cell_m, [](SitePoint at) {
+  const auto bed = ground_of(81, 50, cell_m, [](SitePoint at) {
     const double beside_m = std::max(0.0, std::abs(at.x - 810) - 10);
     return 0.05 * beside_m + 0.02 * at.y;
   });
@@ -184,7 +173,7 @@ TEST_CASE("No water is made or lost on rough ground with walls", "[storm]") {
   INFO("seed " << seed);
   std::mt19937 random{seed};
   std::uniform_real_distribution<double> rough(-0.2, 0.2);
-  const auto bed = bed_of(60, 45, 1, [&](SitePoint at) {
+  const auto bed = ground_of(60, 45, 1, [&](SitePoint at) {
     const bool wall = std::hypot(at.x - 20, at.y - 20) < 6 || std::hypot(at.x - 40, at.y - 25) < 5;
     return 5 - 0.03 * at.x + rough(random) + (wall ? 100 : 0);
   });
@@ -201,7 +190,7 @@ TEST_CASE("No water is made or lost on rough ground with walls", "[storm]") {
 TEST_CASE("A storm has the same bits at any number of threads", "[storm]") {
   const auto run = [](std::size_t threads) {
     const tbb::global_control limit{tbb::global_control::max_allowed_parallelism, threads};
-    const auto bed = bed_of(70, 90, 1, [](SitePoint at) { return std::sin(at.x / 7) * std::cos(at.y / 5); });
+    const auto bed = ground_of(70, 90, 1, [](SitePoint at) { return std::sin(at.x / 7) * std::cos(at.y / 5); });
     SurfaceFlow flow = water_on(bed, 0.03);
     double now_s = 0;
     rain_until(flow, now_s, 600, 2 * rain_50_mm_per_h);
@@ -211,14 +200,14 @@ TEST_CASE("A storm has the same bits at any number of threads", "[storm]") {
 }
 
 TEST_CASE("Water taken from a cell is never more than it holds", "[storm]") {
-  SurfaceFlow flow = water_on(bed_of(3, 3, 1, [](SitePoint) { return 0.0; }), 0.03);
+  SurfaceFlow flow = water_on(ground_of(3, 3, 1, [](SitePoint) { return 0.0; }), 0.03);
   CHECK(flow.add(4, 0.2) == 0.2);
   CHECK(flow.add(4, -0.5) == -0.2);
   CHECK(flow.depth_m(4) == 0);
 }
 
 TEST_CASE("A single dry cell is a grid on which nothing moves", "[storm]") {
-  SurfaceFlow flow = water_on(bed_of(1, 1, 1, [](SitePoint) { return 3.0; }), 0.03);
+  SurfaceFlow flow = water_on(ground_of(1, 1, 1, [](SitePoint) { return 3.0; }), 0.03);
   flow.step(flow.stable_step_s(1));
   CHECK(flow.depth_m(0) == 0);
   CHECK(flow.left_m3() == 0);
