@@ -12,6 +12,7 @@ namespace yardwright::drain {
 namespace {
 
 constexpr double gravity_m_per_s2 = 9.81;
+constexpr double full_from_ratio = 0.75;  // of the diameter: below it HDS-5 takes no barrel as full
 
 /// K, M, c, Y of HDS-5, appendix A, and the loss of the entry ke.
 struct InletFigures {
@@ -67,11 +68,14 @@ Critical critical_of(double diameter_m, double flow_m3_per_s) {
   return {depth_m, depth_m + speed_m_per_s * speed_m_per_s / (2 * gravity_m_per_s2)};
 }
 
-/// The barrel's own friction, before it is full: it carries no more than it would running at that depth.
-double shallow_m3_per_s(const CulvertBarrel& barrel, double depth_m) {
-  const UniformFlow flow =
-      flow_at_depth(Pipe{barrel.diameter_m, std::max(barrel.slope_ratio(), 1e-4), barrel.roughness_n}, depth_m);
-  return flow.flow_m3_per_s;
+/// The barrel's own friction, before it is full: uniform flow at the headwater's depth, down the slope of the water
+/// between its ends, so that water standing at the end holds it back.
+double shallow_m3_per_s(const CulvertBarrel& barrel, double start_level_m, double end_level_m) {
+  if (barrel.length_m <= 0) return full_area_m2(barrel) * 1e3;  // no barrel: the inlet decides
+  const double slope_ratio = (start_level_m - std::max(end_level_m, barrel.end_invert_m)) / barrel.length_m;
+  const Pipe pipe{barrel.diameter_m, slope_ratio, barrel.roughness_n};
+  const double depth_m = std::min(start_level_m - barrel.start_invert_m, full_from_ratio * barrel.diameter_m);
+  return flow_at_depth(pipe, depth_m).flow_m3_per_s;
 }
 
 }  // namespace
@@ -113,9 +117,11 @@ double culvert_m3_per_s(const CulvertBarrel& barrel, double start_level_m, doubl
     return std::max(end_level_m, barrel.end_invert_m + drop_m) + full_barrel_loss_m(barrel, q);
   };
   const double inlet = where_reached(asked_by_inlet, headwater_m, most);
-  const bool full = headwater_m >= 0.75 * barrel.diameter_m || end_level_m >= barrel.end_invert_m + barrel.diameter_m;
-  const double through =
-      full ? where_reached(asked_by_barrel, start_level_m, most) : shallow_m3_per_s(barrel, headwater_m);
+  const bool full =
+      headwater_m >= full_from_ratio * barrel.diameter_m || end_level_m >= barrel.end_invert_m + barrel.diameter_m;
+  // The two forms do not meet; rising water never carries less than it did while the barrel was shallow.
+  const double shallow = shallow_m3_per_s(barrel, start_level_m, end_level_m);
+  const double through = full ? std::max(where_reached(asked_by_barrel, start_level_m, most), shallow) : shallow;
   return std::min(inlet, through);
 }
 

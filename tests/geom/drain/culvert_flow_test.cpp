@@ -70,3 +70,21 @@ TEST_CASE("A culvert carries more the higher the water before it stands", "[drai
     before = flow;
   }
 }
+
+TEST_CASE("A shallow culvert is held back by water standing at its end", "[drain]") {
+  const CulvertBarrel flat = barrel(CulvertInlet::metal_projecting, 18, 40, 0, 0.024);
+  const double start_m = 0.25;
+  CHECK(culvert_m3_per_s(flat, start_m, -1) > 0);
+  CHECK(culvert_m3_per_s(flat, start_m, 0.2) < culvert_m3_per_s(flat, start_m, -1));
+  CHECK(culvert_m3_per_s(flat, start_m, start_m - 0.0005) < 0.2 * culvert_m3_per_s(flat, start_m, -1));
+}
+
+TEST_CASE("A level culvert carries more the higher the water before it stands, shallow or full", "[drain]") {
+  const CulvertBarrel flat = barrel(CulvertInlet::concrete_square, 18, 40, 0, 0.012);
+  double before = 0;
+  for (double headwater_m = 0.02; headwater_m < 1.5; headwater_m += 0.02) {
+    const double flow = culvert_m3_per_s(flat, headwater_m, -1);
+    CHECK(flow >= before * 0.999);
+    before = flow;
+  }
+}
