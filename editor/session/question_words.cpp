@@ -44,8 +44,7 @@ std::string margin_in_short(const Finding& finding, UnitSystem units) {
 std::string worst_in_short(const Findings& findings, UnitSystem units) {
   if (findings.empty()) return "not asked";
   const Finding& first = findings.front();
-  if (first.verdict == Verdict::not_checked)
-    return count_of(findings, Verdict::pass) > 0 ? "some pass" : "not checked";
+  if (first.verdict == Verdict::not_checked) return count_of(findings, Verdict::pass) > 0 ? "some pass" : "not checked";
   if (!is_bare(first.quantity)) return margin_in_short(first, units);
   if (first.verdict == Verdict::pass) return "passes";
   return std::to_string(count_of(findings, first.verdict)) +

@@ -20,7 +20,7 @@ namespace {
 /// A yard of 60 m by 60 m with a metre grid, its levels by a function of the place, in a storm of 5 in.
 Site yard(const std::function<double(SitePoint)>& level_m) {
   Site site;
-  site.ground.levels = ground_of(60, 60, 1, level_m);
+  site.ground.levels = drain::ground_of(60, 60, 1, level_m);
   site.storm.rain_m = 5 * 0.0254;
   site.storm.cover = "gravel";
   return site;
