@@ -142,6 +142,18 @@ Json story_json(const Site& site, const StormOptions& options, const StormStory&
   return out;
 }
 
+/// Before minutes are spent: whether the files have a folder to be written into.
+Problems folders_missing(const StormWords& words) {
+  Problems problems;
+  for (const auto& [option, name] : {std::pair{"--hydrographs", &words.hydrographs}, {"--depth", &words.depth}}) {
+    const std::filesystem::path folder = std::filesystem::path{*name}.parent_path();
+    std::error_code ignored;
+    if (!name->empty() && !folder.empty() && !std::filesystem::is_directory(folder, ignored))
+      problems.push_back({"there is no folder " + folder.string(), option, "make it, or name another"});
+  }
+  return problems;
+}
+
 tl::expected<void, Problems> write_files(const StormWords& words, const Site& site, const StormStory& story) {
   if (!words.hydrographs.empty()) {
     if (auto done = write_whole_file(words.hydrographs, hydrographs_csv(site, story)); !done) return done;
@@ -153,6 +165,7 @@ tl::expected<void, Problems> write_files(const StormWords& words, const Site& si
 void run(const StormWords& words, Console& console) {
   const auto site = site_at(words.file, words.phase);
   if (!site) return refuse(site.error(), console);
+  if (const Problems problems = folders_missing(words); !problems.empty()) return refuse(problems, console);
   const auto options = options_of(words, *site);
   if (!options) return refuse(options.error(), console);
   const Catalogs& catalogs = shipped_catalogs();
