@@ -34,6 +34,7 @@ int run(int count, char** words, Console& console) {
   add_new_verb(program, console);
   add_ground_verb(program, console);
   add_picture_verb(program, console);
+  add_section_verb(program, console);
   add_sheet_verb(program, console);
   program.parse_complete_callback([&] {  // a word too many falls through to FILE
     if (!file.empty() && !program.get_subcommands().empty()) throw CLI::ExtrasError{{file}};

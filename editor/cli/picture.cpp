@@ -4,6 +4,7 @@
 #include <charconv>
 #include <nlohmann/json.hpp>
 
+#include "editor/cli/site_place.hpp"
 #include "editor/cli/verb.hpp"
 #include "geom/io/picture_import.hpp"
 #include "geom/io/site_file.hpp"
@@ -21,16 +22,6 @@ struct AskedPicture {
   std::string distance;
   double strength = 0.6;
 };
-
-/// "120,340", each part read by `number_of`.
-template <class NumberOf>
-Expected<SitePoint> pair_of(const std::string& text, const char* option, const char* mend, NumberOf number_of) {
-  const std::size_t comma = text.find(',');
-  const auto x = comma == std::string::npos ? std::optional<double>{} : number_of(text.substr(0, comma));
-  const auto y = comma == std::string::npos ? std::optional<double>{} : number_of(text.substr(comma + 1));
-  if (!x || !y) return refused(fmt::format("\"{}\" is not understood", text), option, mend);
-  return SitePoint{*x, *y};
-}
 
 std::optional<double> plain_number(const std::string& text) {
   double value = 0;
@@ -53,13 +44,9 @@ Expected<PointPair> seen_points(const AskedPicture& asked, const ImportedPicture
 }
 
 Expected<PointPair> known_places(const AskedPicture& asked, UnitSystem units) {
-  const auto length_m = [units](const std::string& text) -> std::optional<double> {
-    const auto value = parse_quantity(text, Quantity::length, units);
-    return value ? std::optional{*value} : std::nullopt;
-  };
   PointPair pair;
   for (std::size_t i = 0; i < 2; ++i) {
-    const auto place = pair_of(asked.at[i], "--at", "give east and north of the site's origin: 36ft,11m", length_m);
+    const auto place = site_place(asked.at[i], "--at", units);
     if (!place) return tl::unexpected{place.error()};
     (i == 0 ? pair.a : pair.b) = *place;
   }

@@ -33,6 +33,9 @@ void add_check_verbs(CLI::App& program, Console& console);
 /// storm: the storm itself, step by step, over the yard and into its pits.
 void add_storm_verb(CLI::App& program, Console& console);
 
+/// section: the ground along a line, with what it crosses.
+void add_section_verb(CLI::App& program, Console& console);
+
 /// Opens the window's program, which lies beside this one, in the place of this process; an empty file is a new yard.
 void open_window(const std::string& file, Console& console);
 

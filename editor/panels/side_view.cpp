@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "editor/panels/section_chart.hpp"
 #include "editor/panels/side_scene.hpp"
 #include "editor/panels/storm_chart.hpp"
 #include "editor/panels/widgets.hpp"
@@ -19,19 +20,32 @@ std::string_view seen_from(const reach::CheckedSpout& spout) {
   return ways[static_cast<std::size_t>(from.as_degrees() / 45 + 0.5) % 8];
 }
 
-void show_heading(const Workspace& work, const std::string& told) {
-  words("Side view", work.look.letters.strong, palette::ink);
+void show_heading(const Workspace& work, const std::string& told, const char* heading = "Side view") {
+  words(heading, work.look.letters.strong, palette::ink);
   ImGui::SameLine(0, work.look.px(12));
   words(told, work.look.letters.small, palette::quiet_ink);
+}
+
+/// The ground along a line, else the storm in the pits, else what to do for a section.
+void show_drain_side(const Workspace& work, const canvas::Rect& place) {
+  const auto line = session::shown_line(work.session);
+  const bool known = work.answers.surface.known();
+  const auto storm = work.storms.record();
+  if (line && known) return draw_section_chart(work, *line, place);
+  if (storm != nullptr) return draw_storm_chart(work, storm, place);
+  if (!known) return show_heading(work, "this yard has no ground to cut: bring in levels (file)", "Section");
+  if (const auto through = session::line_through_place(work.session, work.answers))
+    return draw_section_chart(work, *through, place, "select or measure a line to cut along it");
+  show_heading(work, "select a drive, berm, swale, culvert or tunnel, or measure: the ground is cut along it",
+               "Section");
 }
 
 }  // namespace
 
 void show_side_view(const Workspace& work, const canvas::Rect& place) {
   begin_panel("side", place);
-  const auto storm = work.storms.record();
-  if (work.session.question == Question::drain && storm != nullptr) {
-    draw_storm_chart(work, storm, place);
+  if (work.session.question == Question::drain) {
+    show_drain_side(work, place);
     ImGui::End();
     return;
   }

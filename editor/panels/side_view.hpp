@@ -1,5 +1,5 @@
 // Below the plan: the chosen spout seen from the side, to scale in both directions, with what would mend it in dotted
-// green.
+// green; in Drain the ground cut along a line, or the storm in the pits.
 #pragma once
 
 #include "editor/canvas/canvas.hpp"

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "editor/canvas/look.hpp"
+#include "editor/panels/section_cache.hpp"
 #include "editor/session/session.hpp"
 #include "editor/session/storm_desk.hpp"
 #include "geom/check/check.hpp"
@@ -32,6 +33,7 @@ struct PanelState {
   bool shows_storm = true;                                 ///< its water on the plan
   double storm_time_s = 0;                                 ///< the moment that is shown of it
   std::shared_ptr<const session::StormRecord> storm_seen;  ///< the one that the moment is of
+  SectionCache section;
   FileWish wish = FileWish::nothing;
   std::filesystem::path wished_file;  ///< to open, where it was chosen from the recent ones
 };

@@ -1,0 +1,175 @@
+#include "geom/sheet/section_drawing.hpp"
+
+#include <catch2/catch.hpp>
+
+#include "geom/sheet/letter_widths.hpp"
+#include "geom/sheet/page.hpp"
+#include "geom/sheet/palette.hpp"
+#include "geom/sheet/section_page.hpp"
+#include "geom/sheet/section_water_marks.hpp"
+#include "tests/geom/ground/test_grounds.hpp"
+
+using namespace yardwright;
+
+namespace {
+
+constexpr GridFrame metre{{0, 0}, 1, 400, 60};
+const SitePath eastward{{10, 30}, {210, 30}};  // 200 m
+constexpr double hair_mm = 1e-6;
+
+SectionView view_of(LevelGrid ground, std::vector<Thing> things = {}, const SitePath& path = eastward) {
+  const Site site = site_with(std::move(ground), std::move(things));
+  return section_view(site, design_surface(site), path);
+}
+
+template <class Kind>
+std::vector<Kind> all(const Drawing& drawing) {
+  std::vector<Kind> found;
+  for (const Mark& mark : drawing.marks)
+    if (const Kind* kind = std::get_if<Kind>(&mark)) found.push_back(*kind);
+  return found;
+}
+
+/// The box of words on the paper.
+SheetBox box_of(const TextMark& words, const Placement& placement) {
+  const SheetPoint at = on_paper(placement, true, words.at);
+  const double wide_mm = width_of_words_mm(words.text, words.height_mm);
+  const double share = words.anchor == Anchor::left ? 0 : words.anchor == Anchor::right ? 1 : 0.5;
+  const double left_mm = at.x + words.offset_mm.x - wide_mm * share, middle_mm = at.y + words.offset_mm.y;
+  return {{left_mm, middle_mm - words.height_mm / 2}, {left_mm + wide_mm, middle_mm + words.height_mm / 2}};
+}
+
+bool meet(const SheetBox& a, const SheetBox& b) {
+  return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
+}
+
+/// The solid line of the design ground.
+LineMark ground_line(const Drawing& drawing) {
+  for (const LineMark& line : all<LineMark>(drawing))
+    if (line.stroke.colour == palette::ink && line.stroke.width_mm == 0.5) return line;
+  return {};
+}
+
+}  // namespace
+
+TEST_CASE("A slope is drawn at the scale and the exaggeration that are said", "[sheet][section]") {
+  const auto plane = ground_of(metre, [](SitePoint at) { return 100 + 0.02 * at.x; });
+  const SectionDrawing section = section_drawing(view_of(plane), {240, 80, UnitSystem::metric, {}});
+  const LineMark line = ground_line(section.drawing);
+  REQUIRE(line.points.size() == 201);
+  const SheetPoint from = on_paper(section.placement, true, line.points.front()),
+                   to = on_paper(section.placement, true, line.points.back());
+  CHECK((to.x - from.x) * section.metres_per_mm == Approx(200));
+  // Closed form: 200 m at 2 % rise 4 m.
+  CHECK((from.y - to.y) * section.metres_per_mm / section.exaggeration == Approx(4).margin(1e-3));
+  CHECK(section.exaggeration > 1);
+  CHECK(exaggeration_words(1) == "true to scale");
+  CHECK(exaggeration_words(5) == "levels drawn 5 times as large");
+}
+
+TEST_CASE("A wanted scale is kept, and a cliff makes the whole drawing smaller", "[sheet][section]") {
+  const auto flat = section_drawing(view_of(flat_ground(metre, 5)), {240, 80, UnitSystem::metric, 1.0});
+  CHECK(flat.metres_per_mm == 1);
+  const auto cliff = ground_of(metre, [](SitePoint at) { return at.x < 100 ? 0.0 : 300.0; });
+  const auto steep = section_drawing(view_of(cliff), {240, 80, UnitSystem::metric, {}});
+  CHECK(steep.exaggeration == 1);
+  CHECK(steep.metres_per_mm > 300.0 / 80);
+}
+
+TEST_CASE("Everything of a section lies on its paper", "[sheet][section]") {
+  const unsigned seed = GENERATE(1U, 2U, 3U, 4U);
+  const double height_mm = GENERATE(24.0, 80.0);
+  CAPTURE(seed, height_mm);
+  std::vector<Thing> things{Bin{.at = {60, 30}}, Leg{.at = {80, 30}}, Tunnel{.path = {{120, 10}, {120, 50}}},
+                            Berm{{{150, 10}, {150, 50}}}};
+  const auto section =
+      section_drawing(view_of(rolling_ground(metre, seed), things), {180, height_mm, UnitSystem::us, {}});
+  for (const LineMark& line : all<LineMark>(section.drawing)) {
+    for (const DrawPoint point : line.points) {
+      const SheetPoint at = on_paper(section.placement, true, point);
+      CHECK(at.x >= -hair_mm);
+      CHECK(at.x <= 180 + hair_mm);
+      CHECK(at.y >= -hair_mm);
+      CHECK(at.y <= height_mm + hair_mm);
+    }
+  }
+  for (const TextMark& words : all<TextMark>(section.drawing)) {
+    CAPTURE(words.text);
+    const SheetBox box = box_of(words, section.placement);
+    CHECK(box.low.x >= -1);
+    CHECK(box.high.x <= 181);
+    CHECK(box.low.y >= -1);
+    CHECK(box.high.y <= height_mm + 1);
+  }
+}
+
+TEST_CASE("No words of a crowded section lie on each other, and names that find no room are counted",
+          "[sheet][section]") {
+  const unsigned seed = GENERATE(1U, 2U, 3U, 4U, 5U);
+  CAPTURE(seed);
+  std::mt19937 random{seed};
+  std::uniform_real_distribution<double> along{15, 205}, size{3, 12};
+  std::vector<Thing> things;
+  for (int i = 0; i < 14; ++i) things.push_back(Bin{.at = {along(random), 30}, .diameter_m = size(random)});
+  const SectionView view = view_of(flat_ground(metre, 100), things);
+  const auto section = section_drawing(view, {200, 60, UnitSystem::us, {}});
+  const auto words = all<TextMark>(section.drawing);
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      CAPTURE(words[i].text, words[j].text);
+      CHECK_FALSE(meet(box_of(words[i], section.placement), box_of(words[j], section.placement)));
+    }
+  }
+  int named = section.unnamed;
+  for (const TextMark& mark : words)
+    for (std::size_t at = mark.text.find("bin"); at != std::string::npos; at = mark.text.find("bin", at + 1)) ++named;
+  CHECK(named == 14);
+}
+
+TEST_CASE("Three things that are crossed are named above their places", "[sheet][section]") {
+  const SectionView view =
+      view_of(flat_ground(metre, 100), {Bin{.at = {60, 30}}, Berm{{{120, 10}, {120, 50}}}, Bin{.at = {180, 30}}});
+  const auto section = section_drawing(view, {240, 80, UnitSystem::us, {}});
+  CHECK(section.unnamed == 0);
+  for (const auto& [name, chainage_m] : {std::pair{"bin 1", 50.0}, {"berm 2", 110.0}, {"bin 3", 170.0}}) {
+    const auto words = all<TextMark>(section.drawing);
+    const auto found = std::ranges::find(words, name, &TextMark::text);
+    REQUIRE(found != words.end());
+    CHECK(found->at.x == Approx(chainage_m));
+  }
+}
+
+TEST_CASE("Water ends where its level meets the ground, between two points", "[sheet][section]") {
+  const auto trough = ground_of(metre, [](SitePoint at) { return std::abs(at.x - 110.3) / 10; });
+  SectionView view = view_of(trough);
+  for (const SectionPoint& point : view.ground.points)
+    view.water.push_back(std::abs(point.at.x - 110.3) < 10 ? std::optional{1.0} : std::nullopt);
+  const auto bodies = water_bodies(view.ground, view.water);
+  REQUIRE(bodies.size() == 1);
+  CHECK(bodies[0].top.front().x == Approx(100.3 - 10).margin(0.01));  // closed form: 10 m from the middle
+  CHECK(bodies[0].top.back().x == Approx(120.3 - 10).margin(0.01));
+  CHECK(bodies[0].bed.front().y == Approx(1).margin(1e-3));
+  CHECK(water_bodies(view.ground, {}).empty());
+}
+
+TEST_CASE("Over a full pit the water goes on, over an empty one it does not", "[sheet][section]") {
+  SectionView view =
+      view_of(flat_ground(metre, 10), {Pit{.at = {110, 30}, .body = {.width_m = 4, .length_m = 4, .depth_m = 3}}});
+  for (const SectionPoint& point : view.ground.points)
+    view.water.push_back(std::abs(point.at.x - 110) <= 2 ? std::nullopt : std::optional{10.2});
+  CHECK(water_bodies(view.ground, over_full_pits(view, view.water)).size() == 2);
+  view.pits = {{{1}, 10.0}};
+  CHECK(water_bodies(view.ground, over_full_pits(view, view.water)).size() == 1);
+}
+
+TEST_CASE("A line beyond the ground is drawn as nothing", "[sheet][section]") {
+  CHECK(section_drawing(view_of(flat_ground(metre, 1), {}, {{900, 0}, {990, 0}}), {}).drawing.marks.empty());
+  CHECK(section_drawing(view_of(flat_ground(metre, 1), {}, {{9, 9}}), {}).drawing.marks.empty());
+  CHECK(section_drawing({}, {}).drawing.marks.empty());
+}
+
+TEST_CASE("A section's page keeps a standard scale along the line", "[sheet][section]") {
+  const Page page = section_page(view_of(flat_ground(metre, 100)), {"Yard", "along it", ""}, UnitSystem::metric);
+  REQUIRE(page.drawings.size() == 2);
+  CHECK(page.drawings[0].placement.per_unit == Approx(1000.0 / 1000));  // 200 m on at most 360 mm: 1:1000
+}
