@@ -23,7 +23,8 @@ std::string told_of(const Workspace& work, const session::ShownLine& line, const
                                  exaggeration_words(drawing.exaggeration));
   if (storm != nullptr)
     told += section.is_storm_of_before() ? " · water of the yard before it was changed" : " · dotted: deepest water";
-  if (drawing.unnamed > 0) told += fmt::format(" · no room for {} names", drawing.unnamed);
+  if (drawing.unnamed > 0)
+    told += fmt::format(" · no room for {} more name{}", drawing.unnamed, drawing.unnamed == 1 ? "" : "s");
   return told;
 }
 

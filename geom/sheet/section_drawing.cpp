@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <numeric>
 
 #include "geom/sheet/marks.hpp"
@@ -16,7 +17,7 @@ namespace yardwright {
 
 namespace {
 
-constexpr double least_level_step_mm = 6, least_chainage_step_mm = 22;
+constexpr double least_level_step_mm = 5, least_chainage_step_mm = 22;
 const Stroke ruled{palette::rule_line, 0.2, {}};
 const Stroke design{palette::ink, 0.5, {}};
 const Stroke existing{palette::earth, 0.3, {1.4, 1.0}};
@@ -150,6 +151,12 @@ void add_below(Marks& marks, const SectionView& view, const LineCrossing& crossi
   marks.push_back(LineMark{corners, {palette::ink, 0.35, {}}, true});
 }
 
+/// So that a pit is drawn over the end of its tunnel.
+std::vector<LineCrossing> longest_first(std::vector<LineCrossing> crossings) {
+  std::ranges::stable_sort(crossings, std::greater{}, [](const LineCrossing& c) { return c.to_m - c.from_m; });
+  return crossings;
+}
+
 /// The top of the highest thing with that middle, else the ground.
 double pole_foot_m(const SectionView& view, const SectionFrame& frame, const SectionName& name) {
   const auto ground = levels_at(view.ground, name.names_m);
@@ -199,7 +206,7 @@ SectionDrawing section_drawing(const SectionView& view, const SectionPaper& pape
   for (const LineCrossing& crossing : view.crossings) add_standing(marks, crossing, *frame);
   add_ground(marks, view, *frame);
   add_water(marks, view, *frame);
-  for (const LineCrossing& crossing : view.crossings) add_below(marks, view, crossing, *frame);
+  for (const LineCrossing& crossing : longest_first(view.crossings)) add_below(marks, view, crossing, *frame);
   add_ground_lines(marks, view, *frame);
   add_names(marks, view, *frame);
   return out;

@@ -98,16 +98,17 @@ bool disturb(const SectionName& a, const SectionName& b) {
   return a.row < b.row ? flies_over(a, b.pole_mm) : flies_over(b, a.pole_mm);
 }
 
-/// To the right of its pole or to the left, in the lowest row where it disturbs none; false where there is no such place.
+/// To the right of its pole in the lowest row where it disturbs none, else to the left, where the poles still to come may
+/// be; false where there is no such place.
 bool place(SectionName& name, const SectionFrame& frame, int rows, double field_mm) {
   const double wide_mm = width_of_words_mm(name.text, section_letters_mm) + 1;
   name.pole_mm = (name.names_m - frame.from_m) / frame.metres_per_mm;
-  for (name.row = 0; name.row < rows; ++name.row) {
-    for (const double begins_mm : {name.pole_mm, name.pole_mm - wide_mm}) {
-      name.left_mm = begins_mm;
-      name.right_mm = begins_mm + wide_mm;
-      const bool fits = begins_mm >= 0 && name.right_mm <= field_mm;
-      if (fits && std::ranges::none_of(frame.names, [&](const SectionName& other) { return disturb(name, other); }))
+  for (const double begins_mm : {name.pole_mm, name.pole_mm - wide_mm}) {
+    name.left_mm = begins_mm;
+    name.right_mm = begins_mm + wide_mm;
+    if (begins_mm < 0 || name.right_mm > field_mm) continue;
+    for (name.row = 0; name.row < rows; ++name.row) {
+      if (std::ranges::none_of(frame.names, [&](const SectionName& other) { return disturb(name, other); }))
         return true;
     }
   }

@@ -126,6 +126,17 @@ TEST_CASE("No words of a crowded section lie on each other, and names that find 
   CHECK(named == 14);
 }
 
+TEST_CASE("A name steps up rather than over the pole of the next thing", "[sheet][section]") {
+  const auto yard = [](std::string name, double east_m) {
+    return std::pair{std::move(name), Thing{Bin{.at = {east_m, 30}, .diameter_m = 6}}};
+  };
+  Site site = site_with(flat_ground(metre, 100), std::vector<Thing>{});
+  for (auto& [name, thing] : {yard("Leg", 110), yard("Wet bin with a long name", 135), yard("North", 165)})
+    site.items.push_back({next_id(site), name, 0, {}, thing});
+  const SectionView view = section_view(site, design_surface(site), eastward);
+  CHECK(section_drawing(view, {160, 40, UnitSystem::metric, {}}).unnamed == 0);
+}
+
 TEST_CASE("Three things that are crossed are named above their places", "[sheet][section]") {
   const SectionView view =
       view_of(flat_ground(metre, 100), {Bin{.at = {60, 30}}, Berm{{{120, 10}, {120, 50}}}, Bin{.at = {180, 30}}});
