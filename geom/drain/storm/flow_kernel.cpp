@@ -4,13 +4,15 @@
 #include <cmath>
 #include <cstdint>
 
-// One source, compiled for the machines that have 256-bit vectors and for those that have not; none of them fuses
+// One source, compiled for machines with 512-bit vectors, with 256-bit ones and with neither; none of them fuses
 // multiplications with additions, so that their bits agree. Sanitizers cannot stand the choice at load time; tests
 // compile it for one machine at a time.
-#if defined(__GNUC__) && !defined(__clang__) && !defined(__SANITIZE_ADDRESS__) && !defined(YARDWRIGHT_ONE_MACHINE)
-#define FOR_EACH_MACHINE __attribute__((target_clones("avx2", "default")))
+#ifndef FOR_EACH_MACHINE
+#if defined(__GNUC__) && !defined(__clang__) && !defined(__SANITIZE_ADDRESS__)
+#define FOR_EACH_MACHINE __attribute__((target_clones("avx512f", "avx2", "default")))
 #else
 #define FOR_EACH_MACHINE
+#endif
 #endif
 
 namespace yardwright::drain::storm {

@@ -49,8 +49,10 @@ StormEnd random_storm(unsigned seed) {
   return end;
 }
 
-/// The surface flow compiled anew for the tests: without vector instructions, and with those that every machine has.
+/// The surface flow compiled anew for the tests: without vector instructions, with those of 128 bits that every machine
+/// has, and with those of 256, which not every machine can run.
 StormEnd storm_by_single_numbers(unsigned seed);
 StormEnd storm_by_short_vectors(unsigned seed);
+StormEnd storm_by_long_vectors(unsigned seed);
 
 }  // namespace yardwright::drain::storm_builds

@@ -1,5 +1,5 @@
 // The surface flow once more, in a namespace of its own; the options it is compiled with stand in tests/CMakeLists.txt.
-#define YARDWRIGHT_ONE_MACHINE
+#define FOR_EACH_MACHINE
 #define storm storm_by_short_vectors_alone
 #include "geom/drain/storm/flow_kernel.cpp"
 #include "geom/drain/storm/surface_flow.cpp"

@@ -1,0 +1,18 @@
+// The surface flow once more, in a namespace of its own; the options it is compiled with stand in tests/CMakeLists.txt.
+#if defined(__x86_64__)
+#define FOR_EACH_MACHINE __attribute__((target("avx2")))
+#else
+#define FOR_EACH_MACHINE
+#endif
+#define storm storm_by_long_vectors_alone
+#include "geom/drain/storm/flow_kernel.cpp"
+#include "geom/drain/storm/surface_flow.cpp"
+#undef storm
+
+#include "tests/geom/drain/storm/random_storm.hpp"
+
+namespace yardwright::drain::storm_builds {
+
+StormEnd storm_by_long_vectors(unsigned seed) { return random_storm<storm_by_long_vectors_alone::SurfaceFlow>(seed); }
+
+}  // namespace yardwright::drain::storm_builds
