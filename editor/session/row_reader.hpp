@@ -75,6 +75,12 @@ struct FieldReader {
     if (!typed) return refuse(field, typed.error().what, typed.error().mend);
     curve = std::move(*typed);
   }
+  void operator()(const Field& field, RainTable& table) const {
+    if (!meant(field)) return;
+    auto typed = parse_rain_table(text, units);
+    if (!typed) return refuse(field, typed.error().what, typed.error().mend);
+    table = std::move(*typed);
+  }
   void operator()(const Field& field, SitePoint& point) const {
     coordinate(field, "east", point.x);
     coordinate(field, "north", point.y);

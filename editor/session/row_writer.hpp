@@ -56,6 +56,9 @@ struct RowWriter {
     row.choices = std::move(choices);
   }
   void operator()(const Field& field, const MassCurve& curve) const { add(field, RowKind::words, text_of(curve)); }
+  void operator()(const Field& field, const RainTable& table) const {
+    add(field, RowKind::words, text_of(table, units));
+  }
   void operator()(const Field& field, const std::vector<ItemId>& list) const {
     std::string text;
     for (const ItemId id : list) text += fmt::format("{}{}", text.empty() ? "" : " ", id.number);

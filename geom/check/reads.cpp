@@ -13,6 +13,11 @@ bool is_one_of(const Thing& thing) {
   return (std::holds_alternative<Kinds>(thing) || ...);
 }
 
+/// What only takes water, and is driven over.
+bool is_drain(const Thing& thing) {
+  return is_one_of<CatchBasin, TrenchDrain, TileLine, Downpipe, ReceivingDitch, Curb>(thing);
+}
+
 /// Things that only the drawing reads.
 bool is_paper(const Thing& thing) { return is_one_of<Picture, Dimension>(thing); }
 
@@ -20,13 +25,13 @@ bool reads_kind(Question question, const Thing& thing) {
   switch (question) {
     case Question::reach:
       return shapes_ground(thing) ||
-             (!is_paper(thing) &&
+             (!is_paper(thing) && !is_drain(thing) &&
               !is_one_of<Drive, Route, Gate, Scale, Well, OverheadLine, Culvert, Tunnel, Cover, Tank>(thing));
     case Question::drain: return !is_paper(thing) && !is_one_of<Route, Gate, Spout, OverheadLine>(thing);
     case Question::pace: return is_one_of<Bin, Leg, Dryer, OverheadHolding, Receiving, Conveyor, Spout>(thing);
     case Question::turn:
     case Question::clear:
-    case Question::grow: return !is_paper(thing) && !is_one_of<Cover>(thing);
+    case Question::grow: return !is_paper(thing) && !is_drain(thing) && !is_one_of<Cover>(thing);
   }
   return true;
 }

@@ -119,6 +119,14 @@ void FieldReader::read(const Field& field, const JsonValue& value, MassCurve& in
   into = std::move(*curve);
 }
 
+void FieldReader::read(const Field& field, const JsonValue& value, RainTable& into) {
+  const std::string* given = value.text();
+  if (given == nullptr) return wrong_sort(field, value, "write text in quotes: \"2 3.0in, 10 4.5in, 100 7.1in\"");
+  auto table = parse_rain_table(*given, units_);
+  if (!table) return note(value.line, field.key, table.error().what, table.error().mend);
+  into = std::move(*table);
+}
+
 std::optional<double> FieldReader::quantity_in(const Field& field, const JsonValue& value, Quantity quantity) {
   std::optional<double> si;
   if (const double* number = value.number()) si = *number * shown_unit(quantity, units_).factor;

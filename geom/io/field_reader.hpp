@@ -50,6 +50,7 @@ class FieldReader {
   void read(const Field& field, const JsonValue& value, ItemId& into);
   void read(const Field& field, const JsonValue& value, SitePoint& into);
   void read(const Field& field, const JsonValue& value, MassCurve& into);
+  void read(const Field& field, const JsonValue& value, RainTable& into);
 
   template <class Enum>
   requires std::is_enum_v<Enum>

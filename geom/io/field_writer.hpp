@@ -42,6 +42,7 @@ class FieldWriter {
   std::string json_of(const Field&, ItemId value) const { return value ? std::to_string(value.number) : "null"; }
   std::string json_of(const Field& field, SitePoint value) const;
   std::string json_of(const Field&, const MassCurve& value) const { return json_text(text_of(value)); }
+  std::string json_of(const Field&, const RainTable& value) const { return json_text(text_of(value, units_)); }
 
   template <class Enum>
   requires std::is_enum_v<Enum> std::string json_of(const Field&, Enum value)

@@ -45,6 +45,7 @@ class Rows {
   static std::string value_words(const Field&, bool) { return "true or false"; }
   static std::string value_words(const Field&, const std::string&) { return "text"; }
   static std::string value_words(const Field&, const MassCurve&) { return "text: times with shares"; }
+  static std::string value_words(const Field&, const RainTable&) { return "text: years with depths"; }
   static std::string value_words(const Field&, ItemId) { return "id or null"; }
   static std::string value_words(const Field&, const std::vector<ItemId>&) { return "list of ids"; }
   static std::string value_words(const Field&, SitePoint) { return "point"; }

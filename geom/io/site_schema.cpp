@@ -66,6 +66,7 @@ class Properties {
   static Json of(const Field&, bool) { return {{"type", "boolean"}}; }
   static Json of(const Field&, const std::string&) { return {{"type", "string"}}; }
   static Json of(const Field&, const MassCurve&) { return {{"type", "string"}}; }
+  static Json of(const Field&, const RainTable&) { return {{"type", "string"}}; }
   static Json of(const Field&, ItemId) { return {{"type", {"integer", "null"}}, {"minimum", 1}}; }
   static Json of(const Field&, SitePoint) { return reference("point"); }
   static Json of(const Field& field, const SitePath&) { return reference(field.closed ? "ring" : "path"); }

@@ -22,6 +22,11 @@ struct LayerOf {
   int operator()(const Swale&) const { return 2; }
   int operator()(const Drive&) const { return 2; }
   int operator()(const Culvert&) const { return 3; }
+  int operator()(const ReceivingDitch&) const { return 2; }
+  int operator()(const TileLine&) const { return 3; }
+  int operator()(const TrenchDrain&) const { return 3; }
+  int operator()(const CatchBasin&) const { return 3; }
+  int operator()(const Curb&) const { return 3; }
   int operator()(const Scale&) const { return 3; }
   int operator()(const Pit&) const { return 3; }
   int operator()(const Tunnel&) const { return 3; }

@@ -15,6 +15,10 @@ struct WeightOfLine {
   double operator()(const Tunnel&) const { return over_line; }
   double operator()(const Swale&) const { return over_line; }
   double operator()(const Culvert&) const { return over_line; }
+  double operator()(const TileLine&) const { return over_line; }
+  double operator()(const TrenchDrain&) const { return over_line; }
+  double operator()(const Curb&) const { return over_line; }
+  double operator()(const ReceivingDitch&) const { return over_line; }
   double operator()(const Route&) const { return over_route; }
   double operator()(const auto&) const { return 0; }
 };
@@ -34,7 +38,8 @@ void add_item(std::vector<Obstacle>& obstacles, const Site& site, const Item& it
     return;
   }
   if (const auto outline = footprint(item.thing)) return add_outline(obstacles, *outline, item.id);
-  if (const Pit* pit = as<Pit>(item)) return add_outline(obstacles, extent(*pit), item.id);
+  if (as<Pit>(item) != nullptr || as<CatchBasin>(item) != nullptr)
+    return add_outline(obstacles, extent(item.thing), item.id);
   const double weight = std::visit(WeightOfLine{}, item.thing);
   if (weight > 0) obstacles.push_back({*path_of(item.thing), weight, false, 0, item.id});
 }

@@ -60,6 +60,9 @@ class Size {
     return fmt::format("{} high, {} long", m(berm.height_m), m(length(berm.path)));
   }
   std::string operator()(const Swale& swale) const {
+    if (swale.inverts == SwaleInverts::by_level)
+      return fmt::format("invert {} to {}, {} long", m(swale.start_level_m), m(swale.end_level_m),
+                         m(length(swale.path)));
     return fmt::format("{} to {} deep, {} long", m(swale.start_depth_m), m(swale.end_depth_m), m(length(swale.path)));
   }
   std::string operator()(const Pad& pad) const {
@@ -72,6 +75,24 @@ class Size {
   std::string operator()(const Culvert& culvert) const {
     return fmt::format("{}, {} long", short_text_of(culvert.diameter_m, Quantity::small_length, units_),
                        m(length(culvert.path)));
+  }
+  std::string operator()(const RetainingWall& wall) const { return m(length(wall.path)) + " long"; }
+  std::string operator()(const Curb& curb) const {
+    return fmt::format("{} high, {} long", m(curb.height_m), m(length(curb.path)));
+  }
+  std::string operator()(const CatchBasin& basin) const {
+    return fmt::format("{} × {} grate", m(basin.length_m), m(basin.width_m));
+  }
+  std::string operator()(const TrenchDrain& drain) const {
+    return fmt::format("{} wide, {} long", m(drain.width_m), m(length(drain.path)));
+  }
+  std::string operator()(const TileLine& tile) const {
+    return fmt::format("{}, {} long", short_text_of(tile.diameter_m, Quantity::small_length, units_),
+                       m(length(tile.path)));
+  }
+  std::string operator()(const Downpipe&) const { return ""; }
+  std::string operator()(const ReceivingDitch& ditch) const {
+    return fmt::format("{} wide, {} of water", m(ditch.width_m), m(ditch.water_depth_m));
   }
   std::string operator()(const Cover& cover) const { return cover.cover; }
   std::string operator()(const Picture& picture) const { return m(picture.width_m) + " wide"; }

@@ -244,6 +244,53 @@ SymbolMarks dimension() {
           open({{2.5, 0.7}, {3.9, -0.7}}, {ink, 0.45, {}})};
 }
 
+SymbolMarks retaining_wall() {
+  SymbolMarks marks{filled(box(-3.4, -2.6, -0.4, 2.6), palette::earth.faded(0.35)),
+                    filled(box(-0.4, -3.2, 0.6, 2.6), palette::paved), closed(box(-0.4, -3.2, 0.6, 2.6), outline),
+                    open({{0.6, 2.6}, {3.4, 2.6}}, {palette::earth, 0.35, {}})};
+  for (const double y : {-1.2, 0.8}) marks.push_back(open({{-0.4, y}, {0.6, y}}, detail));
+  return marks;
+}
+
+SymbolMarks curb() {
+  return {open({{-3.4, 1.6}, {0.2, 1.6}}, outline), filled(box(0.2, 0.0, 1.6, 3.0), palette::paved),
+          closed(box(0.2, 0.0, 1.6, 3.0), outline), open({{1.6, 2.6}, {3.4, 2.6}}, {palette::earth, 0.35, {}}),
+          open(curve(-3.2, 0.0, [](double x) { return 0.6 + 0.2 * sin(Angle::degrees(x * 220)); }),
+               {palette::water, 0.3, {}})};
+}
+
+SymbolMarks catch_basin() {
+  SymbolMarks marks{filled(box(-2.4, -2.4, 2.4, 2.4), palette::water.faded(0.15)),
+                    closed(box(-2.4, -2.4, 2.4, 2.4), outline)};
+  for (const double x : {-1.2, 0.0, 1.2}) marks.push_back(open({{x, -1.7}, {x, 1.7}}, {palette::water, 0.45, {}}));
+  return marks;
+}
+
+SymbolMarks trench_drain() {
+  SymbolMarks marks{filled(box(-3.6, -0.9, 3.6, 0.9), palette::water.faded(0.15)),
+                    closed(box(-3.6, -0.9, 3.6, 0.9), outline)};
+  for (const double x : {-2.4, -1.2, 0.0, 1.2, 2.4}) marks.push_back(open({{x, -0.9}, {x, 0.9}}, detail));
+  return marks;
+}
+
+SymbolMarks tile_line() {
+  return {open({{-3.4, -1.0}, {3.0, 1.2}}, {palette::water, 0.6, {1.4, 0.6}}),
+          open({{1.6, 1.7}, {3.2, 1.25}, {2.2, 0.0}}, {palette::water, 0.35, {}}),
+          open({{-3.6, -2.4}, {3.6, -2.4}}, {palette::earth, 0.35, {}})};
+}
+
+SymbolMarks downpipe() {
+  return {open({{-3.2, -2.6}, {1.2, -2.6}}, {ink, 0.6, {}}), open({{0.6, -2.6}, {0.6, 1.4}, {2.0, 2.4}}, outline),
+          open({{2.4, 2.6}, {3.4, 3.0}}, {palette::water, 0.4, {}})};
+}
+
+SymbolMarks receiving_ditch() {
+  const auto wave = [](double x) { return 0.3 * sin(Angle::degrees(x * 150)); };
+  return {open({{-3.6, -2.0}, {-1.6, 2.2}, {1.6, 2.2}, {3.6, -2.0}}, {palette::earth, 0.4, {}}),
+          filled({{-2.6, 0.1}, {2.6, 0.1}, {1.6, 2.2}, {-1.6, 2.2}}, palette::water.faded(0.25)),
+          open(curve(-2.5, 2.5, wave), {palette::water, 0.35, {}})};
+}
+
 struct KindSymbol {
   std::string_view key;
   SymbolMarks (*draw)();
@@ -270,6 +317,13 @@ constexpr std::array kind_symbols{KindSymbol{Bin::key, bin},
                                   KindSymbol{Swale::key, swale},
                                   KindSymbol{Pad::key, pad},
                                   KindSymbol{Culvert::key, culvert},
+                                  KindSymbol{RetainingWall::key, retaining_wall},
+                                  KindSymbol{Curb::key, curb},
+                                  KindSymbol{CatchBasin::key, catch_basin},
+                                  KindSymbol{TrenchDrain::key, trench_drain},
+                                  KindSymbol{TileLine::key, tile_line},
+                                  KindSymbol{Downpipe::key, downpipe},
+                                  KindSymbol{ReceivingDitch::key, receiving_ditch},
                                   KindSymbol{Cover::key, cover},
                                   KindSymbol{Picture::key, picture},
                                   KindSymbol{Dimension::key, dimension}};

@@ -59,7 +59,8 @@ struct Writer {
 
   static bool hangs_on(const Item& item, ItemId id) {
     const Spout* spout = as<Spout>(item);
-    return spout != nullptr && (spout->from == id || spout->to == id);
+    const Downpipe* downpipe = as<Downpipe>(item);
+    return (spout != nullptr && (spout->from == id || spout->to == id)) || (downpipe != nullptr && downpipe->of == id);
   }
 };
 

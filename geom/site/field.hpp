@@ -3,7 +3,7 @@
 //   visit_fields(kind, visit)  ->  visit(Field{...}, kind.member) for each member, in file order.
 // A visitor is called with members of these types: double, int, bool, std::string, Angle, Bearing, an enum with
 // names_of(), ItemId, std::vector<ItemId>, SitePoint, SitePath, or a struct that has visit_fields itself. The
-// site's own parts add a vector of an enum (the lot's edges) and a MassCurve (the storm's).
+// site's own parts add a vector of an enum (the lot's edges), a MassCurve and a RainTable (the storm's).
 #pragma once
 
 #include <compare>

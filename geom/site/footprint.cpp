@@ -49,6 +49,10 @@ std::optional<Outline> footprint(const Thing& thing) {
           [](const Well& well) {
             return Result{Disc{well.at, well_radius_m}};
           },
+          [](const RetainingWall& wall) {
+            Region area = strip(wall.path, wall.thickness_m);
+            return area.empty() ? Result{} : Result{std::move(area.front())};
+          },
           [](const auto&) { return Result{}; },
       },
       thing);
@@ -123,6 +127,9 @@ Outline extent(const Thing& thing) {
                           const double depth_m = std::max(swale.start_depth_m, swale.end_depth_m);
                           return around_path(swale.path, swale.bottom_width_m + 2 * depth_m * swale.side_slope_ratio);
                         },
+                        [&](const TrenchDrain& drain) { return around_path(drain.path, drain.width_m); },
+                        [&](const ReceivingDitch& ditch) { return around_path(ditch.path, ditch.width_m); },
+                        [](const CatchBasin& basin) { return box_outline(basin, basin.length_m, basin.width_m); },
                         [](const Gate& gate) -> Outline {
                           return rectangle({gate.at, gate.facing}, 1.0, gate.width_m);
                         },

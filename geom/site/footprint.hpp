@@ -9,7 +9,7 @@
 namespace yardwright {
 
 /// The area that a solid thing covers at ground level: bins, legs, dryers, stands, receiving, buildings, tanks,
-/// scales. Things that are walked or driven over, lines and words cover nothing.
+/// scales, retaining walls. Things that are walked or driven over, lines and words cover nothing.
 std::optional<Outline> footprint(const Thing& thing);
 
 /// The hole of a pit in the ground, for every kind that has one (leg, receiving, pit), where it has a depth.

@@ -12,10 +12,13 @@
 #include "geom/site/kinds/berm.hpp"
 #include "geom/site/kinds/bin.hpp"
 #include "geom/site/kinds/building.hpp"
+#include "geom/site/kinds/catch_basin.hpp"
 #include "geom/site/kinds/conveyor.hpp"
 #include "geom/site/kinds/cover.hpp"
 #include "geom/site/kinds/culvert.hpp"
+#include "geom/site/kinds/curb.hpp"
 #include "geom/site/kinds/dimension.hpp"
+#include "geom/site/kinds/downpipe.hpp"
 #include "geom/site/kinds/drive.hpp"
 #include "geom/site/kinds/dryer.hpp"
 #include "geom/site/kinds/gate.hpp"
@@ -26,11 +29,15 @@
 #include "geom/site/kinds/picture.hpp"
 #include "geom/site/kinds/pit.hpp"
 #include "geom/site/kinds/receiving.hpp"
+#include "geom/site/kinds/receiving_ditch.hpp"
+#include "geom/site/kinds/retaining_wall.hpp"
 #include "geom/site/kinds/route.hpp"
 #include "geom/site/kinds/scale.hpp"
 #include "geom/site/kinds/spout.hpp"
 #include "geom/site/kinds/swale.hpp"
 #include "geom/site/kinds/tank.hpp"
+#include "geom/site/kinds/tile_line.hpp"
+#include "geom/site/kinds/trench_drain.hpp"
 #include "geom/site/kinds/tunnel.hpp"
 #include "geom/site/kinds/well.hpp"
 
@@ -39,7 +46,8 @@ namespace yardwright {
 /// Every kind, in the order in which the editor's tray and the format page list them.
 using Thing =
     std::variant<Bin, Leg, Dryer, OverheadHolding, Receiving, Conveyor, Spout, Pit, Tunnel, Drive, Route, Gate, Scale,
-                 Building, Tank, Well, OverheadLine, Berm, Swale, Pad, Culvert, Cover, Picture, Dimension>;
+                 Building, Tank, Well, OverheadLine, Berm, Swale, Pad, RetainingWall, Curb, Culvert, CatchBasin,
+                 TrenchDrain, TileLine, Downpipe, ReceivingDitch, Cover, Picture, Dimension>;
 
 struct Item {
   ItemId id;

@@ -36,8 +36,11 @@ void visit_fields(Self& self, Visit&& visit) {
 /// says so.
 struct Ground {
   LevelGrid levels;
-  std::string file;    ///< GeoTIFF beside the site file
-  std::string source;  ///< where the levels came from, in words
+  std::string file;                ///< GeoTIFF beside the site file
+  std::string source;              ///< where the levels came from, in words
+  double groundwater_depth_m = 0;  ///< highest of the year, below the existing ground; 0 is not known
+  double shrink_ratio = 0;         ///< of cut earth that is filled and rolled
+  double swell_ratio = 0;          ///< of cut earth that is loaded loose
   bool operator==(const Ground&) const = default;
 };
 
@@ -47,6 +50,13 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"file", "file", "GeoTIFF of its levels, in the folder of the site file; empty for level ground"},
         self.file);
   visit(Field{"source", "source", "where the levels came from, in words"}, self.source);
+  visit(Field{"groundwater-depth", "groundwater depth",
+              "of the highest groundwater of the year, below the existing ground; 0 is not known", Quantity::length, 0,
+              100},
+        self.groundwater_depth_m);
+  visit(Field{"shrink", "shrink", "of cut earth once it is filled and rolled", Quantity::grade, 0, 0.5},
+        self.shrink_ratio);
+  visit(Field{"swell", "swell", "of cut earth once it is loaded loose", Quantity::grade, 0, 1}, self.swell_ratio);
 }
 
 /// What ties the site frame to the earth: the projected position of the origin. EPSG 0 is "not known".

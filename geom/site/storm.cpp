@@ -72,6 +72,35 @@ std::optional<Problem> fault_of(const std::vector<MassPoint>& points) {
   return std::nullopt;
 }
 
+constexpr const char* table_example = "write years and depths: 2 3.0in, 10 4.5in, 100 7.1in";
+
+tl::expected<RainOfYears, Problem> row_of(const std::string& text, UnitSystem bare) {
+  std::istringstream words{text};
+  std::string years, depth, more;
+  words >> years >> depth;
+  while (words >> more) depth += more;
+  const auto period = plain_number(years);
+  if (depth.empty() || !period)
+    return refusal(fmt::format("\"{}\" is no number of years with a depth", text), table_example);
+  if (*period < 1 || *period > 10000)
+    return refusal(fmt::format("{} years cannot be told of", years), "give 1 to 10000 years");
+  const auto rain_m = parse_quantity(depth, Quantity::rain_depth, bare);
+  if (!rain_m || *rain_m <= 0 || *rain_m > 3)
+    return refusal(fmt::format("\"{}\" is no depth of rain", depth), "give a depth over nothing and under 3 m");
+  return RainOfYears{*period, *rain_m};
+}
+
+std::optional<Problem> fault_of(const std::vector<RainOfYears>& rows) {
+  if (rows.size() > most_points) return Problem{"the table has too many rows", "", "give at most 2000 of them"};
+  for (std::size_t i = 1; i < rows.size(); ++i) {
+    if (rows[i].years <= rows[i - 1].years || rows[i].rain_m <= rows[i - 1].rain_m)
+      return Problem{
+          fmt::format("the rain of {:g} years is not above that of {:g} years", rows[i].years, rows[i - 1].years), "",
+          "give rows of rising years and rising depths"};
+  }
+  return std::nullopt;
+}
+
 /// The time in hours where that reads back as the same, else in seconds.
 std::string time_text(double time_s) {
   const std::string hours = fmt::format("{}", time_s / hour_s);
@@ -106,6 +135,27 @@ std::string text_of(const MassCurve& curve) {
   std::string text;
   for (const MassPoint& point : curve.points)
     text += fmt::format("{}{} {}", text.empty() ? "" : ", ", time_text(point.time_s), point.fallen_ratio);
+  return text;
+}
+
+tl::expected<RainTable, Problem> parse_rain_table(std::string_view text, UnitSystem bare) {
+  RainTable table;
+  std::istringstream entries{std::string{text}};
+  for (std::string entry; std::getline(entries, entry, ',');) {
+    if (entry.find_first_not_of(" \t\n") == entry.npos && entries.eof() && table.rows.empty()) return table;
+    const auto row = row_of(entry, bare);
+    if (!row) return tl::unexpected{row.error()};
+    table.rows.push_back(*row);
+  }
+  if (auto fault = fault_of(table.rows)) return tl::unexpected{*fault};
+  return table;
+}
+
+std::string text_of(const RainTable& table, UnitSystem units) {
+  std::string text;
+  for (const RainOfYears& row : table.rows)
+    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", row.years,
+                        exact_text_of(row.rain_m, Quantity::rain_depth, units));
   return text;
 }
 

@@ -35,6 +35,26 @@ tl::expected<MassCurve, Problem> parse_mass_curve(std::string_view text);
 /// Reads back as the same curve.
 std::string text_of(const MassCurve& curve);
 
+/// A depth of rain in 24 hours and how seldom it is reached or passed.
+struct RainOfYears {
+  double years = 1;
+  double rain_m = 0;
+  bool operator==(const RainOfYears&) const = default;
+};
+
+/// Depth and frequency of the 24-hour rain of a place, rarer and deeper from row to row. Without rows it is not known.
+struct RainTable {
+  std::vector<RainOfYears> rows;
+
+  bool known() const { return !rows.empty(); }
+  bool operator==(const RainTable&) const = default;
+};
+
+/// "2 3.0in, 10 4.5in, 100 7.1in": years, each with its depth. No text is no table.
+tl::expected<RainTable, Problem> parse_rain_table(std::string_view text, UnitSystem bare);
+/// Reads back as the same table.
+std::string text_of(const RainTable& table, UnitSystem units);
+
 enum class StormType : std::uint8_t { i, ia, ii, iii, own };
 constexpr std::array<std::string_view, 5> names_of(StormType) { return {"I", "IA", "II", "III", "own"}; }
 
@@ -45,6 +65,8 @@ struct Storm {
   double two_year_rain_m = 0.0762;  ///< 2-year 24-hour depth, for sheet flow
   StormType type = StormType::ii;
   MassCurve own_curve;  ///< of a storm of type own
+  RainTable table;      ///< how often how much falls
+  double yard_life_years = 30;
   std::string cover = "farmstead";
   SoilGroup soil = SoilGroup::c;
   bool operator==(const Storm&) const = default;
@@ -64,6 +86,12 @@ void visit_fields(Self& self, Visit&& visit) {
             "of a storm of type own: times, in hours where bare, each with the share of the rain fallen by then, as in "
             "0 0, 6 0.08, 12 0.66, 24 1"},
       self.own_curve);
+  visit(Field{"table", "rain table",
+              "years, each with the 24-hour depth that is reached or passed once in them on average, as in "
+              "2 3.0in, 10 4.5in, 100 7.1in"},
+        self.table);
+  visit(Field{"yard-life", "yard life", "years over which chances are told", Quantity::ratio, 1, 200},
+        self.yard_life_years);
   visit(Field{"cover", "cover", "of ground that no cover area tells of"}, self.cover);
   visit(Field{"soil", "soil group", "of ground that no cover area tells of"}, self.soil);
 }

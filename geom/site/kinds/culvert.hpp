@@ -32,6 +32,7 @@ struct Culvert {
   double end_depth_m = 0.0;
   double roughness_n = 0.024;
   CulvertInlet inlet = CulvertInlet::metal_projecting;
+  double tailwater_m = 0.0;
 
   bool operator==(const Culvert&) const = default;
 };
@@ -45,6 +46,9 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"roughness", "roughness n", "of Manning, 0.024 for corrugated metal", Quantity::ratio, 0.005, 0.2},
         self.roughness_n);
   visit(Field{"inlet", "inlet", "its upper end, by which it takes water in"}, self.inlet);
+  visit(Field{"tailwater", "tailwater", "that always stands over the invert of its lower end; 0 lets it fall free",
+              Quantity::length, 0, 10},
+        self.tailwater_m);
 }
 
 }  // namespace yardwright

@@ -23,6 +23,7 @@ struct Drive {
   DriveSurface surface = DriveSurface::gravel;
   double greatest_grade_ratio = 0;  ///< 0: it lies on the ground
   double crown_ratio = 0;
+  double crossfall_ratio = 0;  ///< falls to its right where positive
   double side_slope_ratio = 3.0;
 
   bool is_graded() const { return greatest_grade_ratio > 0; }
@@ -41,6 +42,9 @@ void visit_fields(Self& self, Visit&& visit) {
         self.greatest_grade_ratio);
   visit(Field{"crown", "crown", "fall from its middle to its edges, where it is graded", Quantity::grade, 0, 0.1},
         self.crown_ratio);
+  visit(Field{"crossfall", "crossfall", "fall from its left edge to its right, where it is graded", Quantity::grade,
+              -0.1, 0.1},
+        self.crossfall_ratio);
   visit(
       Field{"side-slope", "side slope", "run for one of rise beside it, where it is graded", Quantity::ratio, 0.5, 20},
       self.side_slope_ratio);

@@ -16,6 +16,8 @@ struct PitBody {
   double pump_m3_per_s = 0.0;
   double pump_on_m = 0.5 * foot_m;
   double pump_off_m = 0.2 * foot_m;
+  double pump_shutoff_m = 0.0;
+  double pump_rise_m = 0.0;
 
   bool operator==(const PitBody&) const = default;
 };
@@ -33,6 +35,13 @@ void visit_fields(Self& self, Visit&& visit) {
       self.pump_on_m);
   visit(Field{"pump-off", "pump stops at", "water over the floor at which its float stops it", Quantity::length, 0, 15},
         self.pump_off_m);
+  visit(Field{"pump-shutoff", "pump shut-off head",
+              "at which its pump lifts nothing; less rate the higher it lifts. 0: the same rate at any lift",
+              Quantity::length, 0, 60},
+        self.pump_shutoff_m);
+  visit(
+      Field{"pump-rise", "pump rise", "of its discharge over the ground at the pit's centre", Quantity::length, -5, 40},
+      self.pump_rise_m);
 }
 
 }  // namespace yardwright

@@ -39,6 +39,11 @@ class RandomFields {
     curve.points.push_back({86400, 1});
     if (whole(0, 3) == 0) curve.points.clear();
   }
+  void operator()(const Field&, RainTable& table) {
+    for (int i = whole(0, 5); i > 0; --i)
+      table.rows.push_back({(table.rows.empty() ? 0.5 : table.rows.back().years) + typed(0.5, 90, 90),
+                            (table.rows.empty() ? 0.01 : table.rows.back().rain_m) + typed(0.001, 0.05, 0.05)});
+  }
   void operator()(const Field&, SitePoint& value) { value = {typed(-900, 900, 900), typed(-900, 900, 900)}; }
   void operator()(const Field& field, SitePath& path) {
     path.resize(static_cast<std::size_t>(whole(field.closed ? 3 : 2, 6)));
