@@ -79,7 +79,8 @@ void add_ask_manning(CLI::App& ask, Console& console) {
   verb->footer("example: yardwright ask manning --diameter 15in --slope 0.5% --n 0.013 --flow 3cfs");
   add_quantity(*verb, "--diameter", asked->diameter_m, Quantity::small_length, "inside, of a pipe");
   add_quantity(*verb, "--bottom", asked->bottom_m, Quantity::length, "bottom width of a channel; 0 is a V");
-  add_quantity(*verb, "--side", asked->side_ratio, Quantity::ratio, "side slope of a channel, run for one of rise");
+  add_quantity(*verb, "--side", asked->side_ratio, Quantity::side_slope,
+               "side slope of a channel, run for one of rise");
   add_quantity(*verb, "--slope", asked->slope_ratio, Quantity::grade, "fall along it")->required();
   verb->add_option("--n", asked->roughness_n, "Manning's n")->required();
   add_quantity(*verb, "--flow", asked->flow_m3_per_s, Quantity::flow,

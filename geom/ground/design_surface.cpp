@@ -30,13 +30,15 @@ void widen(std::optional<CellRange>& range, CellIndex cell) {
 bool shapes_ground(const Thing& thing) {
   const Drive* drive = std::get_if<Drive>(&thing);
   return std::holds_alternative<Pad>(thing) || std::holds_alternative<Swale>(thing) ||
-         std::holds_alternative<Berm>(thing) || (drive != nullptr && drive->is_graded());
+         std::holds_alternative<Berm>(thing) || std::holds_alternative<RetainingWall>(thing) ||
+         (drive != nullptr && drive->is_graded());
 }
 
 DesignSurface design_surface(const Site& site) {
   const LevelGrid& existing = site.ground.levels;
   if (existing.empty() || std::ranges::none_of(site.items, shapes_ground, &Item::thing)) return {existing, existing};
   Grading grading{existing};
+  grade_all<RetainingWall>(site, grading);
   grade_all<Pad>(site, grading);
   grade_all<Drive>(site, grading);
   grade_all<Swale>(site, grading);

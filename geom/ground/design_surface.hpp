@@ -1,6 +1,7 @@
 // The ground as it lies and as it will lie: existing levels, with the site's pads, graded drives, swales
 // and berms cut and filled into them, in that order and each kind in the site's order. Levels in metres above the ground's datum.
-// A side slope runs from its pad, drive, swale or berm to where it first meets the ground and ends there. Assumes cells
+// A side slope runs from its pad, drive, swale or berm to where it first meets the ground, or a retaining wall, and ends
+// there. Assumes cells
 // small against the things graded; a feature's ends are rounded. docs/methods/ground.md
 #pragma once
 
@@ -20,7 +21,7 @@ struct DesignSurface {
   double level_m(SitePoint at) const { return known() ? level_at(design, at) : 0.0; }
 };
 
-/// Whether it changes the ground: a pad, swale or berm, or a drive that is graded.
+/// Whether it changes the ground: a pad, swale or berm, a drive that is graded, or a wall that holds their slopes.
 bool shapes_ground(const Thing& thing);
 
 /// Shares the existing levels' data where the site grades nothing.

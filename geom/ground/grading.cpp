@@ -44,6 +44,11 @@ double run_beyond_m(const SitePath& ring, SitePoint at) {
   return std::max({off_line_m(before), off_line_m(after), best.distance_m / 2});
 }
 
+/// Whether a point lies to the right of a path, at the place of the path that is nearest to it.
+bool is_right_of(const SitePath& path, const Nearest& on, SitePoint at) {
+  return dot(right_of(direction(pose_at(path, on.station_m).facing)), at - on.point) > 0;
+}
+
 /// Whole cells of a stretch given in cells from the frame's edge, cut to the frame; none where last < first.
 struct Span {
   int first = 0, last = -1;
@@ -87,6 +92,13 @@ void Grading::look_at(CellIndex cell) {
   if (std::exchange(visited_by, feature_) != feature_) open_.push_back(cell);
 }
 
+void Grading::grade(const RetainingWall& wall) {
+  const GridFrame& frame = existing_.frame();
+  walled_.resize(frame.cells(), false);
+  for (std::size_t i = 1; i < wall.path.size(); ++i)
+    cells_along(frame, wall.path[i - 1], wall.path[i], [&](CellIndex cell) { walled_[frame.offset(cell)] = true; });
+}
+
 void Grading::begin_along(const SitePath& path) {
   ++feature_;
   for (std::size_t i = 1; i < path.size(); ++i) {
@@ -104,6 +116,10 @@ void Grading::spread(const WantedAt& wanted_at) {
     const Wanted wanted = wanted_at(frame.centre(cell), double(level_m));
     const float before_m = std::exchange(level_m, static_cast<float>(wanted.level_m));
     if (level_m == before_m && !wanted.on_feature) continue;
+    if (!wanted.on_feature && !walled_.empty() && walled_[frame.offset(cell)]) {
+      level_m = before_m;
+      continue;
+    }
     for (int row = cell.row - 1; row <= cell.row + 1; ++row) {
       for (int column = cell.column - 1; column <= cell.column + 1; ++column) look_at({column, row});
     }
@@ -133,7 +149,9 @@ void Grading::grade(const Drive& drive) {
   spread([&](SitePoint at, double level_m) -> Wanted {
     const Nearest on = nearest_on_path(middle, at);
     const double half_m = drive.width_m / 2, run_m = on.distance_m - half_m;
-    const double top_m = line.level_m(on.station_m) - drive.crown_ratio * std::min(on.distance_m, half_m);
+    const double off_m = std::min(on.distance_m, half_m);
+    const double right_m = std::copysign(off_m, is_right_of(middle, on, at) ? 1.0 : -1.0);
+    const double top_m = line.level_m(on.station_m) - drive.crown_ratio * off_m - drive.crossfall_ratio * right_m;
     if (run_m <= 0) return {top_m, true};
     const double slope_m = rise_m(run_m, drive.side_slope_ratio);
     return {std::clamp(level_m, top_m - slope_m, top_m + slope_m), false};
@@ -143,8 +161,9 @@ void Grading::grade(const Drive& drive) {
 void Grading::grade(const Swale& swale) {
   const double length_m = length(swale.path);
   if (length_m <= 0) return;
-  const double start_m = level_at(existing_, swale.path.front()) - swale.start_depth_m;
-  const double end_m = level_at(existing_, swale.path.back()) - swale.end_depth_m;
+  const bool by_level = swale.inverts == SwaleInverts::by_level;
+  const double start_m = by_level ? swale.start_level_m : level_at(existing_, swale.path.front()) - swale.start_depth_m;
+  const double end_m = by_level ? swale.end_level_m : level_at(existing_, swale.path.back()) - swale.end_depth_m;
   begin_along(swale.path);
   spread([&](SitePoint at, double level_m) -> Wanted {
     const Nearest middle = nearest_on_path(swale.path, at);

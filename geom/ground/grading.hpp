@@ -13,6 +13,8 @@ class Grading {
  public:
   explicit Grading(const LevelGrid& existing);
 
+  /// No side slope of what is graded after it goes through the wall. It moves no earth itself.
+  void grade(const RetainingWall& wall);
   /// The top at its level; beyond it the ground is kept within the slopes that rise and fall from the edge.
   void grade(const Pad& pad);
   /// The middle no steeper than its greatest grade, from the levels as they have become so far; as a pad beyond its edges.
@@ -36,6 +38,7 @@ class Grading {
   std::vector<float> levels_;
   std::vector<std::uint32_t> visited_by_;  ///< number of the last feature that looked at the cell
   std::uint32_t feature_ = 0;
+  std::vector<bool> walled_;     ///< cells in which a wall stands; empty where there is none
   std::vector<CellIndex> open_;  ///< looked at, not yet graded
 };
 

@@ -27,6 +27,7 @@ std::string bounds_words(const Field& field, Quantity quantity) {
 }
 
 std::string unit_words(Quantity quantity) {
+  if (quantity == Quantity::side_slope) return "run : 1";
   const std::string_view us = shown_unit(quantity, UnitSystem::us).suffix;
   const std::string_view metric = shown_unit(quantity, UnitSystem::metric).suffix;
   return us == metric ? std::string{us} : fmt::format("{} or {}", us, metric);

@@ -19,6 +19,7 @@ constexpr double greatest_id = 1e9;
 std::string unit_example(Quantity quantity, UnitSystem units) {
   const std::string_view suffix = shown_unit(quantity, units).suffix;
   if (suffix.empty()) return "write a plain number";
+  if (quantity == Quantity::side_slope) return "write the run for one of rise: 4, or \"4 : 1\"";
   return fmt::format("write a number in {0}, or text with a unit: \"12 {0}\"", suffix);
 }
 

@@ -76,7 +76,7 @@ template <MaybeConst<Storm> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"rain", "24-hour rain", "depth of the design storm in 24 hours", Quantity::rain_depth, 0, 2},
         self.rain_m);
-  visit(Field{"return-period", "return period", "years; only printed, the depth decides", Quantity::ratio, 1, 10000},
+  visit(Field{"return-period", "return period", "only printed, the depth decides", Quantity::years, 1, 10000},
         self.return_period_years);
   visit(Field{"two-year-rain", "2-year rain", "2-year 24-hour depth, for sheet flow", Quantity::rain_depth, 0.001, 1},
         self.two_year_rain_m);

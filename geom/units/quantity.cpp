@@ -80,6 +80,8 @@ constexpr std::array units{
     Unit{Quantity::mass, "kg", 1, false, true},
     Unit{Quantity::mass, "lb", kilograms_per_pound, true, false},
     Unit{Quantity::mass, "t", 1000, false, false},
+    Unit{Quantity::side_slope, ": 1", 1, true, true},
+    Unit{Quantity::years, "years", 1, true, true},
 };
 
 }  // namespace

@@ -29,6 +29,8 @@ enum class Quantity : std::uint8_t {
   voltage,       ///< V
   tank_volume,   ///< m3: water capacity in US gallons or litres
   mass,          ///< kg
+  side_slope,    ///< run for one of rise; may be typed 4:1
+  years,         ///< of a return period
 };
 
 enum class UnitSystem : std::uint8_t { us, metric };

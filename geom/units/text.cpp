@@ -60,11 +60,11 @@ std::string_view canonical_suffix(std::string_view typed) {
     std::string_view typed, suffix;
   };
   static constexpr Alias aliases[] = {
-      {"'", "ft"},        {"feet", "ft"},    {"foot", "ft"},     {"\"", "in"},    {"inch", "in"}, {"inches", "in"},
-      {"metre", "m"},     {"metres", "m"},   {"meter", "m"},     {"meters", "m"}, {"acre", "ac"}, {"acres", "ac"},
-      {"bushel", "bu"},   {"bushels", "bu"}, {"degrees", "deg"}, {"°", "deg"},    {"hr", "h"},    {"hours", "h"},
-      {"minutes", "min"}, {"bph", "bu/h"},   {"m²", "m2"},       {"m³", "m3"},    {"ft²", "ft2"}, {"ft³", "ft3"},
-      {"litres", "l"},    {"liters", "l"},   {"bu/hr", "bu/h"}};
+      {"'", "ft"},        {"feet", "ft"},    {"foot", "ft"},     {"\"", "in"},    {"inch", "in"},    {"inches", "in"},
+      {"metre", "m"},     {"metres", "m"},   {"meter", "m"},     {"meters", "m"}, {"acre", "ac"},    {"acres", "ac"},
+      {"bushel", "bu"},   {"bushels", "bu"}, {"degrees", "deg"}, {"°", "deg"},    {"hr", "h"},       {"hours", "h"},
+      {"minutes", "min"}, {"bph", "bu/h"},   {"m²", "m2"},       {"m³", "m3"},    {"ft²", "ft2"},    {"ft³", "ft3"},
+      {"litres", "l"},    {"liters", "l"},   {"bu/hr", "bu/h"},  {":1", ": 1"},   {"year", "years"}, {"yr", "years"}};
   for (const Alias& alias : aliases) {
     if (same_letters(alias.typed, typed)) return alias.suffix;
   }
@@ -72,6 +72,8 @@ std::string_view canonical_suffix(std::string_view typed) {
 }
 
 Problem not_understood(std::string_view text, Quantity quantity) {
+  if (quantity == Quantity::side_slope)
+    return {fmt::format("\"{}\" is not understood", text), "", "type the run for one of rise: 4, or 4 : 1"};
   std::string choices;
   for (const Unit& unit : units_of(quantity)) {
     if (unit.suffix.empty()) continue;
@@ -88,6 +90,8 @@ int decimals_for(double shown, Quantity quantity) {
     case Quantity::grain_volume:
     case Quantity::grain_flow:
     case Quantity::mass: return 0;
+    case Quantity::years: return 0;
+    case Quantity::side_slope:
     case Quantity::angle:
     case Quantity::bearing: return 1;
     default: return size >= 100 ? 0 : size >= 10 ? 1 : 2;

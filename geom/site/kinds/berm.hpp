@@ -24,7 +24,7 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"path", "path", "the middle of its top"}, self.path);
   visit(Field{"height", "height", "of its top above the existing ground", Quantity::length, 0.01, 10}, self.height_m);
   visit(Field{"top-width", "top width", "level part of its top", Quantity::length, 0, 30}, self.top_width_m);
-  visit(Field{"side-slope", "side slope", "run for one of rise", Quantity::ratio, 0.5, 20}, self.side_slope_ratio);
+  visit(Field{"side-slope", "side slope", "run for one of rise", Quantity::side_slope, 0.5, 20}, self.side_slope_ratio);
 }
 
 }  // namespace yardwright

@@ -45,9 +45,9 @@ void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"crossfall", "crossfall", "fall from its left edge to its right, where it is graded", Quantity::grade,
               -0.1, 0.1},
         self.crossfall_ratio);
-  visit(
-      Field{"side-slope", "side slope", "run for one of rise beside it, where it is graded", Quantity::ratio, 0.5, 20},
-      self.side_slope_ratio);
+  visit(Field{"side-slope", "side slope", "run for one of rise beside it, where it is graded", Quantity::side_slope,
+              0.5, 20},
+        self.side_slope_ratio);
 }
 
 }  // namespace yardwright

@@ -22,7 +22,7 @@ template <MaybeConst<Pad> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
   visit(ring_field("outline", "outline", "corners of its level top"), self.outline);
   visit(Field{"level", "level", "of its top, in the levels of the ground", Quantity::length, -500, 9000}, self.level_m);
-  visit(Field{"side-slope", "side slope", "run for one of rise", Quantity::ratio, 0.5, 20}, self.side_slope_ratio);
+  visit(Field{"side-slope", "side slope", "run for one of rise", Quantity::side_slope, 0.5, 20}, self.side_slope_ratio);
 }
 
 }  // namespace yardwright

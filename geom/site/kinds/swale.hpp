@@ -47,7 +47,7 @@ void visit_fields(Self& self, Visit&& visit) {
         self.end_level_m);
   visit(Field{"bottom-width", "bottom width", "level part of its bottom", Quantity::length, 0, 30},
         self.bottom_width_m);
-  visit(Field{"side-slope", "side slope", "run for one of rise", Quantity::ratio, 0.5, 20}, self.side_slope_ratio);
+  visit(Field{"side-slope", "side slope", "run for one of rise", Quantity::side_slope, 0.5, 20}, self.side_slope_ratio);
 }
 
 }  // namespace yardwright

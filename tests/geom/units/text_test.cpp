@@ -34,6 +34,24 @@ TEST_CASE("A slope typed as rise in run is its angle") {
   CHECK(parsed("12:12", Quantity::angle) == Approx(45));
 }
 
+TEST_CASE("A side slope is typed as its run alone or for one of rise, and reads so") {
+  for (const char* text : {"4", "4:1", "4 : 1", " 4 :1 "}) CHECK(parsed(text, Quantity::side_slope) == 4);
+  CHECK(text_of(4, Quantity::side_slope, UnitSystem::us) == "4.0 : 1");
+  CHECK(exact_text_of(2.5, Quantity::side_slope, UnitSystem::metric) == "2.5 : 1");
+  for (const char* text : {"4:2", "1:4", "4 ft", ":1", "4:"}) {
+    CAPTURE(text);
+    const auto value = parse_quantity(text, Quantity::side_slope, UnitSystem::us);
+    REQUIRE_FALSE(value.has_value());
+    CHECK(value.error().mend == "type the run for one of rise: 4, or 4 : 1");
+  }
+}
+
+TEST_CASE("A return period is in years") {
+  for (const char* text : {"25", "25 years", "25 yr"}) CHECK(parsed(text, Quantity::years) == 25);
+  CHECK(exact_text_of(25, Quantity::years, UnitSystem::us) == "25 years");
+  CHECK(text_of(10000, Quantity::years, UnitSystem::us) == "10,000 years");
+}
+
 TEST_CASE("What is not a quantity is refused with the units that would do") {
   for (const char* text : {"", "abc", "36 bananas", "ft", "--3", "nan", "inf", "1e999", "3:0"}) {
     const auto value = parse_quantity(text, Quantity::length, UnitSystem::us);
