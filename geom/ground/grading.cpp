@@ -116,8 +116,8 @@ void Grading::spread(const WantedAt& wanted_at) {
     const Wanted wanted = wanted_at(frame.centre(cell), double(level_m));
     const float before_m = std::exchange(level_m, static_cast<float>(wanted.level_m));
     if (level_m == before_m && !wanted.on_feature) continue;
-    if (!wanted.on_feature && !walled_.empty() && walled_[frame.offset(cell)]) {
-      level_m = before_m;
+    if (!walled_.empty() && walled_[frame.offset(cell)]) {
+      if (!wanted.on_feature) level_m = before_m;
       continue;
     }
     for (int row = cell.row - 1; row <= cell.row + 1; ++row) {
