@@ -36,6 +36,7 @@ struct StormWords {
   std::string failed_pump;
   bool power_fails = false;
   bool half_blocked = false;
+  bool tiles_full = false;
   std::string hydrographs;
   std::string depth;
   bool all = false;
@@ -66,6 +67,7 @@ Expected<StormOptions> options_of(const StormWords& words, const Site& site) {
                    "give 0 to 24 h");
   if (words.power_fails) options.mishap = Mishap::power_fails;
   if (words.half_blocked) options.mishap = Mishap::inlets_half_blocked;
+  if (words.tiles_full) options.mishap = Mishap::tiles_full;
   if (!words.failed_pump.empty()) {
     const auto pump = pump_called(site, words.failed_pump);
     if (!pump) return tl::unexpected{pump.error()};
@@ -94,9 +96,15 @@ void print_story(const Site& site, const StormOptions& options, const StormStory
                level(pit.highest_m), hour_of(pit.rim_s), hour_of(pit.overflows_s), volume(pit.in_m3),
                volume(pit.pumped_m3));
   }
-  for (const CulvertStory& culvert : story.culverts)
-    fmt::print("{} carries up to {}\n", name_of(site, culvert.item),
-               text_of(culvert.highest_m3_per_s, Quantity::flow, site.units));
+  const auto print_pipe = [&](const PipeStory& pipe, const char* does) {
+    fmt::print("{} {} up to {}{}\n", name_of(site, pipe.item), does,
+               text_of(pipe.highest_m3_per_s, Quantity::flow, site.units),
+               pipe.full_s > 0 ? fmt::format("; it is full for {:.2f} h", pipe.full_s / 3600) : "");
+  };
+  for (const PipeStory& culvert : story.culverts) print_pipe(culvert, "carries");
+  for (const PipeStory& tile : story.tiles) print_pipe(tile, "carries");
+  for (const PipeStory& grate : story.grates) print_pipe(grate, "takes in");
+  for (const std::string& words : story.left_out) fmt::print("{}.\n", words);
   const WaterBalance& water = story.balance;
   fmt::print(
       "\nwater: {} stood and {} fell; {} soaked in, {} left, {} was pumped, {} stand on the ground and {} in pits\n",
@@ -118,7 +126,6 @@ Json story_json(const Site& site, const StormOptions& options, const StormStory&
            {"stopped", story.stopped},
            {"steps", story.steps},
            {"pits", Json::array()},
-           {"culverts", Json::array()},
            {"walls", Json::array()}};
   for (const PitStory& pit : story.pits) {
     out["pits"].push_back({{"item", pit.item.number},
@@ -130,8 +137,14 @@ Json story_json(const Site& site, const StormOptions& options, const StormStory&
                            {"in_m3", pit.in_m3},
                            {"pumped_m3", pit.pumped_m3}});
   }
-  for (const CulvertStory& culvert : story.culverts)
-    out["culverts"].push_back({{"item", culvert.item.number}, {"highest_m3_per_s", culvert.highest_m3_per_s}});
+  for (const auto& [key, pipes] :
+       {std::pair{"culverts", &story.culverts}, {"tile_lines", &story.tiles}, {"grates", &story.grates}}) {
+    out[key] = Json::array();
+    for (const PipeStory& pipe : *pipes)
+      out[key].push_back(
+          {{"item", pipe.item.number}, {"highest_m3_per_s", pipe.highest_m3_per_s}, {"full_h", pipe.full_s / 3600}});
+  }
+  out["left_out"] = story.left_out;
   for (const WallStory& wall : story.walls)
     out["walls"].push_back({{"item", wall.item.number}, {"deepest_m", wall.deepest_m}, {"wet_h", wall.wet_s / 3600}});
   const WaterBalance& water = story.balance;
@@ -201,10 +214,12 @@ void add_storm_verb(CLI::App& program, Console& console) {
   CLI::Option* pump =
       verb->add_option("--pump-fails", words->failed_pump, "name or number of the item whose pump fails");
   CLI::Option* power = verb->add_flag("--power-fails", words->power_fails, "every pump stands still");
-  CLI::Option* blocked =
-      verb->add_flag("--inlets-half-blocked", words->half_blocked, "culverts take in half of what they could");
-  power->excludes(pump)->excludes(blocked);
-  pump->excludes(blocked);
+  CLI::Option* blocked = verb->add_flag("--inlets-half-blocked", words->half_blocked,
+                                        "culverts and grates take in half of what they could");
+  CLI::Option* full = verb->add_flag("--tiles-full", words->tiles_full, "tile lines take nothing");
+  power->excludes(pump)->excludes(blocked)->excludes(full);
+  pump->excludes(blocked)->excludes(full);
+  blocked->excludes(full);
   verb->add_option("--hydrographs", words->hydrographs, "levels and flows over time as CSV into this file");
   verb->add_option("--depth", words->depth, "the deepest water of every cell as a GeoTIFF into this file");
   verb->add_flag("--all", words->all, "list what passes too");

@@ -21,11 +21,12 @@ std::string key_of(const StormOptions& options) {
   return std::string{names_of(options.mishap)[static_cast<std::size_t>(options.mishap)]};
 }
 
-/// Everything works, the power fails, each pump fails, inlets are half blocked.
+/// Everything works, the power fails, each pump fails, inlets are half blocked, tile lines are full.
 std::vector<session::Choice> mishaps_of(const Site& site) {
-  std::vector<StormOptions> all(3);
+  std::vector<StormOptions> all(4);
   all[1].mishap = Mishap::power_fails;
   all[2].mishap = Mishap::inlets_half_blocked;
+  all[3].mishap = Mishap::tiles_full;
   for (const Item& item : site.items) {
     const PitBody* body = pit_body(item.thing);
     if (body == nullptr || body->pump_m3_per_s <= 0) continue;
@@ -45,7 +46,7 @@ void choose(StormOptions& options, const std::string& key) {
     options.failed_pump = ItemId{std::stoi(key.substr(failed_pump_key.size()))};
     return;
   }
-  for (const Mishap mishap : {Mishap::none, Mishap::power_fails, Mishap::inlets_half_blocked})
+  for (const Mishap mishap : {Mishap::none, Mishap::power_fails, Mishap::inlets_half_blocked, Mishap::tiles_full})
     if (key == names_of(mishap)[static_cast<std::size_t>(mishap)]) options.mishap = mishap;
 }
 

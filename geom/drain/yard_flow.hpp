@@ -1,7 +1,8 @@
 // The yard's surface as water meets it: the design surface with bins, dryers and buildings standing above it, so that
-// water goes around them and their roofs shed beside them, and with culverts as links. Legs, receiving, stands, tanks
-// and scales stand open or low and do not turn water. Here a culvert is taken to carry all that comes to it; the storm
-// (geom/drain/storm) rates it.
+// water goes around them and their roofs shed beside them, with curbs and retaining walls, and with culverts and the inlets of
+// tile lines as links. Legs, receiving, stands, tanks
+// and scales stand open or low and do not turn water. Here a pipe is taken to carry all that comes to it; the storm
+// (geom/drain/storm) rates them.
 #pragma once
 
 #include "geom/drain/flow.hpp"
@@ -18,6 +19,11 @@ LevelGrid with_walls(const Site& site, const LevelGrid& levels);
 
 /// The lowest cell at a pipe's end, however exactly it was drawn; `outside` off the grid.
 Cell pipe_mouth(const LevelGrid& levels, SitePoint end);
+
+/// Where a grate takes water in: the lowest cell at a basin, every cell along a trench.
+std::vector<Cell> inlet_cells(const LevelGrid& levels, const SitePath& along);
+
+std::vector<Cell> ditch_cells(const GridFrame& frame, const ReceivingDitch& ditch);
 
 Flow yard_flow(const Site& site, const DesignSurface& surface);
 

@@ -4,6 +4,7 @@
 #include <limits>
 #include <utility>
 
+#include "geom/ground/cells_along.hpp"
 #include "geom/ground/level_line.hpp"
 
 namespace yardwright {
@@ -49,32 +50,6 @@ bool is_right_of(const SitePath& path, const Nearest& on, SitePoint at) {
   return dot(right_of(direction(pose_at(path, on.station_m).facing)), at - on.point) > 0;
 }
 
-/// Whole cells of a stretch given in cells from the frame's edge, cut to the frame; none where last < first.
-struct Span {
-  int first = 0, last = -1;
-};
-
-Span span(double low, double high, int count) {
-  return {static_cast<int>(std::clamp(std::floor(low), 0.0, double(count))),
-          static_cast<int>(std::clamp(std::floor(high), -1.0, count - 1.0))};
-}
-
-/// Calls `use(cell)` for every cell of the frame that the segment runs through, row by row.
-template <class Use>
-void cells_along(const GridFrame& frame, SitePoint from, SitePoint to, Use use) {
-  const auto in_cells = [&](SitePoint p) { return (p - frame.south_west) * (1 / frame.cell_m); };
-  SiteVector low = in_cells(from), high = in_cells(to);
-  if (low.y > high.y) std::swap(low, high);
-  const double lean = high.y > low.y ? (high.x - low.x) / (high.y - low.y) : 0.0;
-  const Span rows = span(low.y, high.y, frame.rows);
-  for (int row = rows.first; row <= rows.last; ++row) {
-    const double enter = row <= low.y ? low.x : low.x + lean * (row - low.y);
-    const double leave = row + 1 >= high.y ? high.x : low.x + lean * (row + 1 - low.y);
-    const Span columns = span(std::min(enter, leave), std::max(enter, leave), frame.columns);
-    for (int column = columns.first; column <= columns.last; ++column) use(CellIndex{column, row});
-  }
-}
-
 }  // namespace
 
 /// What a feature wants at a point: a level, and whether the point is on its level part, which it always spreads over.
@@ -95,15 +70,12 @@ void Grading::look_at(CellIndex cell) {
 void Grading::grade(const RetainingWall& wall) {
   const GridFrame& frame = existing_.frame();
   walled_.resize(frame.cells(), false);
-  for (std::size_t i = 1; i < wall.path.size(); ++i)
-    cells_along(frame, wall.path[i - 1], wall.path[i], [&](CellIndex cell) { walled_[frame.offset(cell)] = true; });
+  cells_along(frame, wall.path, [&](CellIndex cell) { walled_[frame.offset(cell)] = true; });
 }
 
 void Grading::begin_along(const SitePath& path) {
   ++feature_;
-  for (std::size_t i = 1; i < path.size(); ++i) {
-    cells_along(existing_.frame(), path[i - 1], path[i], [this](CellIndex cell) { look_at(cell); });
-  }
+  cells_along(existing_.frame(), path, [this](CellIndex cell) { look_at(cell); });
 }
 
 template <class WantedAt>

@@ -11,7 +11,7 @@ namespace yardwright {
 
 namespace {
 
-using drain::storm::CulvertStory;
+using drain::storm::PipeStory;
 using drain::storm::PitStory;
 using drain::storm::WallStory;
 
@@ -63,12 +63,23 @@ Table wall_table(const Site& site, const StormSheet& storm) {
   return table;
 }
 
-Table culvert_table(const Site& site, const StormSheet& storm) {
-  Table table{"The storm: culverts", "By inlet or barrel, whichever carries less.", {}, {}};
-  table.columns = {{"culvert", 3}, {"most carried", 2, Anchor::right}};
-  for (const CulvertStory& culvert : storm.story.culverts)
-    table.rows.push_back(
-        {{name_of(site, culvert.item), true}, {text_of(culvert.highest_m3_per_s, Quantity::flow, site.units)}});
+Table pipe_table(const Site& site, const StormSheet& storm) {
+  Table table{
+      "The storm: what carried water away", "A pipe by its inlet or its barrel, whichever carries less.", {}, {}};
+  table.columns = {{"pipe or grate", 3},
+                   {"size", 2},
+                   {"most carried", 2, Anchor::right},
+                   {"turned water away for", 2, Anchor::right}};
+  const drain::storm::StormStory& story = storm.story;
+  for (const std::vector<PipeStory>* pipes : {&story.culverts, &story.tiles, &story.grates}) {
+    for (const PipeStory& pipe : *pipes) {
+      const Item* item = find(site, pipe.item);
+      table.rows.push_back({{name_of(site, pipe.item), true},
+                            {item == nullptr ? "" : size_words(item->thing, site.units)},
+                            {text_of(pipe.highest_m3_per_s, Quantity::flow, site.units)},
+                            {pipe.full_s > 0 ? fmt::format("{:.2f} h", pipe.full_s / 3600) : ""}});
+    }
+  }
   return table;
 }
 
@@ -106,7 +117,7 @@ std::vector<KeyRow> storm_key(const Site& site, const StormSheet& storm) {
 std::vector<Table> storm_tables(const Site& site, const StormSheet& storm) {
   std::vector<Table> tables;
   for (Table table :
-       {pit_table(site, storm), culvert_table(site, storm), wall_table(site, storm), water_table(site, storm)})
+       {pit_table(site, storm), pipe_table(site, storm), wall_table(site, storm), water_table(site, storm)})
     if (!table.rows.empty()) tables.push_back(std::move(table));
   return tables;
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 
 #include "geom/drain/openings.hpp"
 
@@ -27,6 +28,12 @@ double levelling_m3(double high_m2, double low_m2, double high_m, double low_m, 
 }
 
 }  // namespace
+
+double SumpPump::rate_at_m3_per_s(double level_m) const {
+  if (shutoff_head_m <= 0) return rate_m3_per_s;
+  const double head_ratio = std::max(0.0, discharge_level_m - level_m) / shutoff_head_m;
+  return rate_m3_per_s * std::sqrt(std::max(0.0, 1 - head_ratio));
+}
 
 PitNetwork::PitNetwork(std::vector<PitTank> pits, std::vector<TunnelLink> tunnels)
     : pits_{std::move(pits)}, tunnels_{std::move(tunnels)}, states_(pits_.size()) {
@@ -74,10 +81,10 @@ void PitNetwork::run_pump(std::size_t pit, double step_s) {
   const PitTank& tank = pits_[pit];
   PitState& state = states_[pit];
   const double above_stop_m3 = std::min((level_m(pit) - tank.pump.off_level_m) * tank.plan_m2, state.volume_m3);
-  const bool can_run = tank.pump.works && tank.pump.rate_m3_per_s > 0 && above_stop_m3 > 0;
+  const bool can_run = tank.pump.works && tank.pump.rate_at_m3_per_s(level_m(pit)) > 0 && above_stop_m3 > 0;
   state.pump_runs = can_run && (state.pump_runs || level_m(pit) >= tank.pump.on_level_m);
   if (!state.pump_runs) return;
-  const double lifted_m3 = std::min(tank.pump.rate_m3_per_s * step_s, above_stop_m3);
+  const double lifted_m3 = std::min(tank.pump.rate_at_m3_per_s(level_m(pit)) * step_s, above_stop_m3);
   state.pump_runs = lifted_m3 < above_stop_m3;
   state.volume_m3 -= lifted_m3;
   state.pumped_m3 += lifted_m3;

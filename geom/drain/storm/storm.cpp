@@ -30,6 +30,8 @@ class Recorder {
       story.pits.push_back(std::move(pit));
     }
     for (const CulvertPipe& pipe : ground.culverts) story.culverts.push_back({pipe.item});
+    for (const TileRun& run : ground.tiles.lines) story.tiles.push_back({run.item});
+    for (const TileGrate& grate : ground.tiles.grates) story.grates.push_back({grate.item});
     for (const Roof& roof : ground.roofs) {
       if (!roof.is_wall) continue;
       story.walls.push_back({roof.item});
@@ -39,6 +41,8 @@ class Recorder {
     before_.pit_in_m3.assign(ground.tanks.size(), 0.0);
     before_.pumped_m3.assign(ground.tanks.size(), 0.0);
     before_.culvert_m3.assign(ground.culverts.size(), 0.0);
+    before_.tile_m3.assign(ground.tiles.lines.size(), 0.0);
+    before_.grate_m3.assign(ground.tiles.grates.size(), 0.0);
     before_.time_s = watched_s_ = run.now_s();
   }
 
@@ -54,6 +58,9 @@ class Recorder {
       if (!pit.overflows_s && run_.is_full(i)) pit.overflows_s = now_s;
     }
     for (std::size_t i = 0; i < story.walls.size(); ++i) watch_wall(i, run_.now_s() - watched_s_);
+    for (std::size_t i = 0; i < story.tiles.size(); ++i) {
+      if (run_.is_tile_full(i)) story.tiles[i].full_s += run_.now_s() - watched_s_;
+    }
     watched_s_ = run_.now_s();
   }
 
@@ -64,12 +71,12 @@ class Recorder {
     story.times_s.push_back(run_.now_s());
     story.leaving_m3_per_s.push_back((left_m3 - before_.left_m3) / span_s);
     for (std::size_t i = 0; i < story.pits.size(); ++i) sample_pit(i, span_s);
-    for (std::size_t i = 0; i < story.culverts.size(); ++i) {
-      const double flow = (run_.culvert_m3(i) - before_.culvert_m3[i]) / span_s;
-      story.culverts[i].flow_m3_per_s.push_back(flow);
-      story.culverts[i].highest_m3_per_s = std::max(story.culverts[i].highest_m3_per_s, flow);
-      before_.culvert_m3[i] = run_.culvert_m3(i);
-    }
+    for (std::size_t i = 0; i < story.culverts.size(); ++i)
+      sample_pipe(story.culverts[i], run_.culvert_m3(i), before_.culvert_m3[i], span_s);
+    for (std::size_t i = 0; i < story.tiles.size(); ++i)
+      sample_pipe(story.tiles[i], run_.tile_m3(i), before_.tile_m3[i], span_s);
+    for (std::size_t i = 0; i < story.grates.size(); ++i)
+      sample_pipe(story.grates[i], run_.grate_m3(i), before_.grate_m3[i], span_s);
     for (std::size_t i = 0; i < deepest_m_.size(); ++i)
       deepest_m_[i] = std::max(deepest_m_[i], static_cast<float>(run_.flow().depth_m(static_cast<Cell>(i))));
     before_.left_m3 = left_m3;
@@ -98,8 +105,15 @@ class Recorder {
  private:
   struct Before {
     double time_s = 0, left_m3 = 0;
-    std::vector<double> pit_in_m3, pumped_m3, culvert_m3;
+    std::vector<double> pit_in_m3, pumped_m3, culvert_m3, tile_m3, grate_m3;
   };
+
+  static void sample_pipe(PipeStory& pipe, double carried_m3, double& before_m3, double span_s) {
+    const double flow = (carried_m3 - before_m3) / span_s;
+    pipe.flow_m3_per_s.push_back(flow);
+    pipe.highest_m3_per_s = std::max(pipe.highest_m3_per_s, flow);
+    before_m3 = carried_m3;
+  }
 
   void sample_pit(std::size_t i, double span_s) {
     const double in_m3 = came_in_m3(i), pumped_m3 = run_.pits().state(i).pumped_m3;

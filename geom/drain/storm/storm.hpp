@@ -14,9 +14,9 @@
 
 namespace yardwright::drain::storm {
 
-enum class Mishap : std::uint8_t { none, pump_fails, power_fails, inlets_half_blocked };
-constexpr std::array<std::string_view, 4> names_of(Mishap) {
-  return {"none", "pump-fails", "power-fails", "inlets-half-blocked"};
+enum class Mishap : std::uint8_t { none, pump_fails, power_fails, inlets_half_blocked, tiles_full };
+constexpr std::array<std::string_view, 5> names_of(Mishap) {
+  return {"none", "pump-fails", "power-fails", "inlets-half-blocked", "tiles-full"};
 }
 
 struct StormOptions {
@@ -53,10 +53,12 @@ struct PitStory {
   std::optional<double> spill_m;  ///< of the hollow that it lies in: what stands beside it without the pit, at most
 };
 
-struct CulvertStory {
+/// A culvert, a tile line by what comes out of its end, or a grate by what it takes in.
+struct PipeStory {
   ItemId item;
   std::vector<double> flow_m3_per_s;  ///< at the samples' times
   double highest_m3_per_s = 0;
+  double full_s = 0;  ///< of a tile line: for how long it turned water away
 };
 
 /// Water against a wall: a bin, a dryer, a building.
@@ -89,7 +91,7 @@ struct StormStory {
   std::vector<double> times_s;           ///< of the samples
   std::vector<double> leaving_m3_per_s;  ///< over the edge of the ground, at them
   std::vector<PitStory> pits;
-  std::vector<CulvertStory> culverts;
+  std::vector<PipeStory> culverts, tiles, grates;
   std::vector<WallStory> walls;
   std::vector<StormFrame> frames;
   Grid<float> deepest_m;  ///< at the samples

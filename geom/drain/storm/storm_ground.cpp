@@ -21,7 +21,8 @@ class Builder {
       : site_{site},
         surface_{surface},
         frame_{surface.design.frame()},
-        bed_m_{with_walls(site, surface.design).values()} {
+        bed_m_{with_walls(site, surface.design).values()},
+        tile_system_{tile_system(site, surface)} {
     assert(!covers.covers.empty() && covers.covers.size() < 256);
     claimed_.assign(frame_.cells(), false);
     ground_.kind = covers.of_cell;
@@ -45,6 +46,11 @@ class Builder {
     }
     for_each<Tunnel>(site_, [&](const Item& item, const Tunnel& tunnel) { add_tunnel(item, tunnel); });
     for_each<Culvert>(site_, [&](const Item& item, const Culvert& culvert) { add_culvert(item, culvert); });
+    add_tiles();
+    for_each<ReceivingDitch>(site_, [&](const Item&, const ReceivingDitch& ditch) {
+      for (const Cell cell : open_ones(ditch_cells(frame_, ditch)))
+        ground_.ditches.push_back({cell, ditch.water_depth_m});
+    });
     ground_.bed = {frame_, std::move(bed_m_)};
     return std::move(ground_);
   }
@@ -87,7 +93,42 @@ class Builder {
     std::vector<Cell> drip = open_around(cells);
     if (cells.empty()) return leave_out(item, "it is smaller than a cell of the ground, or lies outside of it");
     if (drip.empty()) return leave_out(item, "no open ground lies around it");
-    ground_.roofs.push_back({item.id, area_m2(claim(cells)), std::move(drip)});
+    const double roof_m2 = area_m2(claim(cells));
+    const double led_m2 = roof_m2 * lead_down(item.id, roof_m2);
+    ground_.roofs.push_back({item.id, roof_m2 - led_m2, std::move(drip)});
+  }
+
+  /// The share of a roof whose rain its downpipes lead away: onto the ground at their feet, or into a tile line.
+  double lead_down(ItemId roof, double roof_m2) {
+    double led_ratio = 0;
+    for_each<Downpipe>(site_, [&](const Item& item, const Downpipe& downpipe) {
+      if (downpipe.of != roof) return;
+      const Cell foot = open_mouth(downpipe.at);
+      if (foot == outside) return leave_out(item, "its foot stands outside the known ground, or in a wall");
+      const double share = std::min(downpipe.share_ratio, 1 - led_ratio);
+      led_ratio += share;
+      const auto piped = std::ranges::find(tile_system_.roofs, item.id, &TileRoof::downpipe);
+      if (piped != tile_system_.roofs.end())
+        ground_.tiles.roofs.push_back({piped->line, share * roof_m2, foot});
+      else
+        ground_.roofs.push_back({item.id, share * roof_m2, {foot}, false});
+    });
+    return led_ratio;
+  }
+
+  void add_tiles() {
+    Tiles& tiles = ground_.tiles;
+    tiles.lines = tile_system_.lines;
+    for (const TileRun& run : tiles.lines) {
+      TileOutlet outlet;
+      if (run.end == TileEnd::pit) outlet.pit = tank_of(run.into);
+      if (run.end == TileEnd::ground || (run.end == TileEnd::pit && !outlet.pit)) outlet.cell = open_mouth(run.outlet);
+      tiles.outlets.push_back(outlet);
+    }
+    for (const TileInlet& inlet : tile_system_.inlets)
+      tiles.grates.push_back(
+          {inlet.item, inlet.line, inlet.grate, open_ones(inlet_cells(surface_.design, inlet.along))});
+    for (const std::string& words : tile_system_.left_out) ground_.left_out.push_back(words);
   }
 
   void add_pit(const Item& item) {
@@ -104,7 +145,8 @@ class Builder {
                              floor_m,
                              ground_m + body.rim_height_m,
                              plan_m2,
-                             {body.pump_m3_per_s, floor_m + body.pump_on_m, floor_m + body.pump_off_m}});
+                             {body.pump_m3_per_s, floor_m + body.pump_on_m, floor_m + body.pump_off_m,
+                              body.pump_shutoff_m, ground_m + body.pump_rise_m}});
     ground_.mouths.push_back(mouth_of(item, body, claim(cells), rim, plan_m2));
   }
 
@@ -158,7 +200,7 @@ class Builder {
                                culvert.roughness_n};
     if (barrel.end_invert_m > barrel.start_invert_m)
       return leave_out(item, "it rises from its start to its end; draw it from its upper end to its lower");
-    ground_.culverts.push_back({item.id, barrel, start, end});
+    ground_.culverts.push_back({item.id, barrel, start, end, barrel.end_invert_m + culvert.tailwater_m});
   }
 
   /// The lowest open cell at a pipe's end.
@@ -178,6 +220,7 @@ class Builder {
   const DesignSurface& surface_;
   GridFrame frame_;
   std::vector<float> bed_m_;
+  TileSystem tile_system_;
   std::vector<bool> claimed_;  ///< whose rain a roof or a hole takes
   StormGround ground_;
 };

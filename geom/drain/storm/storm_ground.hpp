@@ -6,6 +6,7 @@
 #include "geom/drain/cover_map.hpp"
 #include "geom/drain/culvert_flow.hpp"
 #include "geom/drain/storm/pit_network.hpp"
+#include "geom/drain/tile_lines.hpp"
 #include "geom/ground/design_surface.hpp"
 
 namespace yardwright::drain::storm {
@@ -34,6 +35,41 @@ struct CulvertPipe {
   CulvertBarrel barrel;
   Cell start = outside;
   Cell end = outside;
+  double tailwater_level_m = 0;  ///< that always stands there
+};
+
+/// A grate over a tile line, and the cells whose water it takes.
+struct TileGrate {
+  ItemId item;
+  std::size_t line = 0;
+  Grate grate;
+  std::vector<Cell> cells;
+};
+
+/// Rain of a roof that runs into a tile line; what the line does not take comes out at the foot of the downpipe.
+struct PipedRoof {
+  std::size_t line = 0;
+  double area_m2 = 0;
+  Cell foot = outside;
+};
+
+/// Where the water of a tile line comes out: a cell, a pit, or neither where it is gone.
+struct TileOutlet {
+  Cell cell = outside;
+  std::optional<std::size_t> pit;
+};
+
+struct Tiles {
+  std::vector<TileRun> lines;  ///< each after those that run into it
+  std::vector<TileOutlet> outlets;
+  std::vector<TileGrate> grates;
+  std::vector<PipedRoof> roofs;
+};
+
+/// Water that stands higher than its own level has left.
+struct DitchCell {
+  Cell cell = outside;
+  double depth_m = 0;
 };
 
 struct StormGround {
@@ -47,6 +83,8 @@ struct StormGround {
   std::vector<PitMouth> mouths;  ///< of the tanks, in their order
   std::vector<TunnelLink> tunnels;
   std::vector<CulvertPipe> culverts;
+  Tiles tiles;
+  std::vector<DitchCell> ditches;
   std::vector<std::string> left_out;  ///< what could not be a part of it, a sentence each
 };
 

@@ -22,11 +22,17 @@ StormRun::StormRun(const StormGround& ground, const Rainfall& rain, const StormO
       flow_{ground.bed, ground.roughness_n},
       pits_{ground.tanks, ground.tunnels},
       open_ratio_{options.mishap == Mishap::inlets_half_blocked ? 0.5 : 1.0},
+      tile_open_ratio_{options.mishap == Mishap::tiles_full ? 0.0 : 1.0},
       now_s_{start_s},
       rained_until_s_{start_s},
       pit_rain_m3_(ground.tanks.size(), 0.0),
       pit_in_m3_(ground.tanks.size(), 0.0),
       culvert_m3_(ground.culverts.size(), 0.0),
+      tile_m3_(ground.tiles.lines.size(), 0.0),
+      grate_m3_(ground.tiles.grates.size(), 0.0),
+      pit_from_tiles_m3_(ground.tanks.size(), 0.0),
+      roof_to_tile_m3_(ground.tiles.roofs.size(), 0.0),
+      tile_full_(ground.tiles.lines.size(), 0),
       full_(ground.tanks.size(), 0),
       rated_(ground.culverts.size()),
       cells_of_kind_(ground.curve_numbers.size() + 1, 0.0) {
@@ -65,6 +71,12 @@ void StormRun::rain_until(double until_s) {
     const double depth_m = from_roof_m * roof.area_m2 / (static_cast<double>(roof.drip.size()) * cell_m2);
     for (const Cell cell : roof.drip) flow_.add(cell, depth_m);
   }
+  for (std::size_t i = 0; i < ground_.tiles.roofs.size(); ++i) {
+    const double roof_m2 = ground_.tiles.roofs[i].area_m2;
+    water_.rain_m3 += fallen_m * roof_m2;
+    water_.soaked_m3 += (fallen_m - from_roof_m) * roof_m2;
+    roof_to_tile_m3_[i] += from_roof_m * roof_m2;
+  }
   for (std::size_t pit = 0; pit < ground_.mouths.size(); ++pit) {
     pit_rain_m3_[pit] += fallen_m * ground_.mouths[pit].sky_m2;
     water_.rain_m3 += fallen_m * ground_.mouths[pit].sky_m2;
@@ -77,7 +89,8 @@ double StormRun::rated_m3_per_s(std::size_t culvert) {
   constexpr double moved_m = 0.0005;
   const CulvertPipe& pipe = ground_.culverts[culvert];
   RatedCulvert& rated = rated_[culvert];
-  const double start_m = flow_.level_m(pipe.start), end_m = flow_.level_m(pipe.end);
+  const double start_m = flow_.level_m(pipe.start);
+  const double end_m = std::max(flow_.level_m(pipe.end), pipe.tailwater_level_m);
   if (std::abs(start_m - rated.start_level_m) > moved_m || std::abs(end_m - rated.end_level_m) > moved_m)
     rated = {start_m, end_m, culvert_m3_per_s(pipe.barrel, start_m, end_m)};
   return rated.flow_m3_per_s;
@@ -93,6 +106,89 @@ void StormRun::run_culverts(double step_s) {
     flow_.add(pipe.start, -moved_m);
     flow_.add(pipe.end, moved_m);
     culvert_m3_[i] += moved_m * cell_m2;
+  }
+}
+
+double StormRun::grate_stands_m(const TileGrate& grate) const {
+  double stands_m = 0;
+  for (const Cell cell : grate.cells) stands_m += flow_.depth_m(cell);
+  return stands_m;
+}
+
+/// Its water spread over its cells; no more than a share of what stands there.
+double StormRun::grate_wants_m3(const TileGrate& grate, double step_s) const {
+  if (grate.cells.empty()) return 0;
+  const double stands_m = grate_stands_m(grate), depth_m = stands_m / static_cast<double>(grate.cells.size());
+  return std::min(open_ratio_ * grate_m3_per_s(grate.grate, depth_m) * step_s,
+                  stands_m * flow_.frame().cell_area_m2() * most_in_a_step);
+}
+
+std::vector<TileLevels> StormRun::tile_levels() const {
+  std::vector<TileLevels> levels;
+  for (std::size_t i = 0; i < ground_.tiles.lines.size(); ++i) {
+    const TileRun& run = ground_.tiles.lines[i];
+    const TileOutlet& outlet = ground_.tiles.outlets[i];
+    TileLevels at{run.pipe.start_crown_m(), run.tailwater_level_m};
+    if (outlet.cell != outside) at.outlet_m = std::max(at.outlet_m, flow_.level_m(outlet.cell));
+    if (outlet.pit) at.outlet_m = std::max(at.outlet_m, pits_.level_m(*outlet.pit));
+    levels.push_back(at);
+  }
+  for (const TileGrate& grate : ground_.tiles.grates) {
+    double& start_m = levels[grate.line].start_m;
+    for (const Cell cell : grate.cells) {
+      if (flow_.depth_m(cell) > 0) start_m = std::max(start_m, flow_.level_m(cell));
+    }
+  }
+  return levels;
+}
+
+void StormRun::let_out(std::size_t line, double volume_m3) {
+  tile_m3_[line] += volume_m3;
+  if (ground_.tiles.lines[line].end == TileEnd::line) return;
+  const TileOutlet& outlet = ground_.tiles.outlets[line];
+  if (outlet.pit)
+    pit_from_tiles_m3_[*outlet.pit] += volume_m3;
+  else if (outlet.cell != outside)
+    flow_.add(outlet.cell, volume_m3 / flow_.frame().cell_area_m2());
+  else
+    taken_away_m3_ += volume_m3;
+}
+
+void StormRun::run_tiles(double step_s) {
+  const Tiles& tiles = ground_.tiles;
+  if (tiles.lines.empty()) return;
+  const double cell_m2 = flow_.frame().cell_area_m2();
+  std::vector<double> of_grate_m3, into_line_m3(tiles.lines.size(), 0.0);
+  for (const TileGrate& grate : tiles.grates) {
+    of_grate_m3.push_back(grate_wants_m3(grate, step_s));
+    into_line_m3[grate.line] += of_grate_m3.back();
+  }
+  for (std::size_t i = 0; i < tiles.roofs.size(); ++i) into_line_m3[tiles.roofs[i].line] += roof_to_tile_m3_[i];
+  const TileShares shares = tile_shares(tiles.lines, into_line_m3, tile_levels(), tile_open_ratio_, step_s);
+  for (std::size_t i = 0; i < tiles.grates.size(); ++i) {
+    const TileGrate& grate = tiles.grates[i];
+    const double stands_m = of_grate_m3[i] > 0 ? grate_stands_m(grate) : 0;
+    const double taken_m3 = of_grate_m3[i] * shares.of_line[grate.line];
+    for (const Cell cell : grate.cells) {
+      if (stands_m > 0) flow_.add(cell, -taken_m3 / cell_m2 * flow_.depth_m(cell) / stands_m);
+    }
+    grate_m3_[i] += taken_m3;
+  }
+  for (std::size_t i = 0; i < tiles.roofs.size(); ++i) {
+    const double turned_away_m3 = roof_to_tile_m3_[i] * (1 - shares.of_line[tiles.roofs[i].line]);
+    flow_.add(tiles.roofs[i].foot, turned_away_m3 / cell_m2);
+    roof_to_tile_m3_[i] = 0;
+  }
+  for (std::size_t line = 0; line < tiles.lines.size(); ++line) {
+    tile_full_[line] = shares.wanted_m3[line] > 0 && shares.of_line[line] < 1;
+    let_out(line, shares.out_m3[line]);
+  }
+}
+
+void StormRun::empty_ditches() {
+  for (const DitchCell& ditch : ground_.ditches) {
+    const double above_m = flow_.depth_m(ditch.cell) - ditch.depth_m;
+    if (above_m > 0) taken_away_m3_ -= flow_.add(ditch.cell, -above_m) * flow_.frame().cell_area_m2();
   }
 }
 
@@ -123,8 +219,8 @@ void StormRun::run_pits(double step_s) {
   std::vector<double> in_m3(pits_.pits().size(), 0.0);
   std::ranges::fill(full_, std::uint8_t{0});
   for (std::size_t pit = 0; pit < in_m3.size(); ++pit) {
-    in_m3[pit] = take_over_rim(pit, step_s) + pit_rain_m3_[pit];
-    pit_rain_m3_[pit] = 0;
+    in_m3[pit] = take_over_rim(pit, step_s) + pit_rain_m3_[pit] + pit_from_tiles_m3_[pit];
+    pit_rain_m3_[pit] = pit_from_tiles_m3_[pit] = 0;
     pit_in_m3_[pit] += in_m3[pit];
   }
   pits_.step(step_s, in_m3);
@@ -143,8 +239,10 @@ void StormRun::step(double until_s) {
   if (now_s_ >= rained_until_s_) rain_until(std::min(std::max(until_s, now_s_), now_s_ + rain_every_s));
   const double step_s = flow_.stable_step_s(std::max(std::min(until_s, rained_until_s_) - now_s_, 1e-6));
   run_culverts(step_s);
+  run_tiles(step_s);
   run_pits(step_s);
   flow_.step(step_s);
+  empty_ditches();
   now_s_ += step_s;
   ++steps_;
 }
@@ -162,7 +260,8 @@ WaterBalance StormRun::balance() const {
   water.on_ground_m3 = flow_.stored_m3();
   water.in_pits_m3 = pits_.standing_m3() + std::accumulate(pit_rain_m3_.begin(), pit_rain_m3_.end(), 0.0);
   water.pumped_m3 = pits_.pumped_m3();
-  water.left_m3 = flow_.left_m3();
+  water.in_pits_m3 += std::accumulate(roof_to_tile_m3_.begin(), roof_to_tile_m3_.end(), 0.0);
+  water.left_m3 = flow_.left_m3() + taken_away_m3_;
   return water;
 }
 

@@ -5,6 +5,7 @@
 #include "geom/drain/storm/standing_water.hpp"
 #include "geom/drain/storm/storm.hpp"
 #include "geom/drain/storm/surface_flow.hpp"
+#include "geom/drain/storm/tile_water.hpp"
 
 namespace yardwright::drain::storm {
 
@@ -26,6 +27,10 @@ class StormRun {
   /// Whether it has turned water away in the last step, or let it out over its rim.
   bool is_full(std::size_t pit) const { return full_[pit] != 0; }
   double culvert_m3(std::size_t culvert) const { return culvert_m3_[culvert]; }  ///< since the beginning
+  double tile_m3(std::size_t line) const { return tile_m3_[line]; }      ///< out of its end, since the beginning
+  double grate_m3(std::size_t grate) const { return grate_m3_[grate]; }  ///< since the beginning
+  /// Whether it has turned water away in the last step.
+  bool is_tile_full(std::size_t line) const { return tile_full_[line] != 0; }
   /// The highest water beside a pit; its rim where none stands over it.
   double level_at_rim_m(std::size_t pit) const;
   WaterBalance balance() const;
@@ -40,6 +45,12 @@ class StormRun {
   void rain_until(double until_s);
   double rated_m3_per_s(std::size_t culvert);
   void run_culverts(double step_s);
+  void run_tiles(double step_s);
+  std::vector<TileLevels> tile_levels() const;
+  double grate_stands_m(const TileGrate& grate) const;  ///< the depths over its cells, summed
+  double grate_wants_m3(const TileGrate& grate, double step_s) const;
+  void let_out(std::size_t line, double volume_m3);
+  void empty_ditches();
   void run_pits(double step_s);
   double take_over_rim(std::size_t pit, double step_s);
 
@@ -47,11 +58,15 @@ class StormRun {
   Rainfall rain_;
   SurfaceFlow flow_;
   PitNetwork pits_;
-  double open_ratio_ = 1;  ///< of the inlets
+  double open_ratio_ = 1;       ///< of the inlets
+  double tile_open_ratio_ = 1;  ///< of the tile lines
   double now_s_ = 0, rained_until_s_ = 0;
   std::int64_t steps_ = 0;
   std::vector<double> pit_rain_m3_;  ///< fallen into open pits, not yet taken
-  std::vector<double> pit_in_m3_, culvert_m3_;
+  std::vector<double> pit_in_m3_, culvert_m3_, tile_m3_, grate_m3_;
+  std::vector<double> pit_from_tiles_m3_, roof_to_tile_m3_;  ///< not yet taken
+  std::vector<std::uint8_t> tile_full_;
+  double taken_away_m3_ = 0;  ///< by tile lines and ditches
   std::vector<std::uint8_t> full_;
   std::vector<RatedCulvert> rated_;
   std::vector<double> cells_of_kind_;

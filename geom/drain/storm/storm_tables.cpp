@@ -23,7 +23,8 @@ std::string hydrographs_csv(const Site& site, const StormStory& story) {
   for (const PitStory& pit : story.pits)
     for (const char* column : {"level_m", "inflow_m3_per_s", "pumped_m3_per_s"})
       csv += ',' + quoted(site, pit.item, column);
-  for (const CulvertStory& culvert : story.culverts) csv += ',' + quoted(site, culvert.item, "flow_m3_per_s");
+  for (const std::vector<PipeStory>* pipes : {&story.culverts, &story.tiles, &story.grates})
+    for (const PipeStory& pipe : *pipes) csv += ',' + quoted(site, pipe.item, "flow_m3_per_s");
   csv += "\r\n";
   for (std::size_t i = 0; i < story.times_s.size(); ++i) {
     csv += fmt::format("{:.4f},{:.6f}", story.times_s[i] / 3600, story.leaving_m3_per_s[i]);
@@ -31,7 +32,8 @@ std::string hydrographs_csv(const Site& site, const StormStory& story) {
       const PitSample& sample = pit.samples[i];
       csv += fmt::format(",{:.4f},{:.6f},{:.6f}", sample.level_m, sample.inflow_m3_per_s, sample.pumped_m3_per_s);
     }
-    for (const CulvertStory& culvert : story.culverts) csv += fmt::format(",{:.6f}", culvert.flow_m3_per_s[i]);
+    for (const std::vector<PipeStory>* pipes : {&story.culverts, &story.tiles, &story.grates})
+      for (const PipeStory& pipe : *pipes) csv += fmt::format(",{:.6f}", pipe.flow_m3_per_s[i]);
     csv += "\r\n";
   }
   return csv;

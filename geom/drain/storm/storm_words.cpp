@@ -7,7 +7,8 @@ namespace yardwright::drain::storm {
 std::string mishap_words(const Site& site, const StormOptions& options) {
   switch (options.mishap) {
     case Mishap::power_fails: return "the power fails: no pump runs";
-    case Mishap::inlets_half_blocked: return "culverts are half blocked";
+    case Mishap::inlets_half_blocked: return "culverts and grates are half blocked";
+    case Mishap::tiles_full: return "the tile lines are full and take nothing";
     case Mishap::pump_fails: {
       const Item* item = find(site, options.failed_pump);
       return item == nullptr ? "a pump fails" : "the pump of " + title_of(*item) + " fails";
