@@ -178,3 +178,44 @@ TEST_CASE("A graded drive meets a pad at the pad's level") {
   CHECK(surface.level_m({60, 50}) == Approx(101).margin(0.1));
   CHECK(surface.level_m({60 - 6.25, 50}) == Approx(101 - 0.08 * 6.25).margin(0.1));
 }
+
+TEST_CASE("A retaining wall keeps the slope of a cut on its side, and the ground beyond as it lies") {
+  const SitePath wall{{62, 35}, {62, 65}};
+  const auto hillside = ground_of(quarter_metre, [](SitePoint at) { return 100 + 0.1 * (at.x - 50); });
+  const DesignSurface open = graded(hillside, {Pad{square, 99, 3.0}});
+  const DesignSurface held = graded(hillside, {Pad{square, 99, 3.0}, RetainingWall{wall}});
+  CHECK(open.level_m({63, 50}) < open.existing_level_m({63, 50}) - 0.5);
+  CHECK(held.level_m({63, 50}) == held.existing_level_m({63, 50}));
+  CHECK(held.level_m({61, 50}) == open.level_m({61, 50}));
+  CHECK(held.level_m({39, 50}) == open.level_m({39, 50}));
+}
+
+TEST_CASE("A wall on the edge of a pad needs no slope there") {
+  const SitePath wall{{60, 30}, {60, 70}};
+  const auto hillside = ground_of(quarter_metre, [](SitePoint at) { return 100 + 0.1 * (at.x - 50); });
+  const DesignSurface held = graded(hillside, {Pad{square, 99, 3.0}, RetainingWall{wall}});
+  CHECK(held.level_m({59.5, 50}) == Approx(99));
+  CHECK(held.level_m({60.5, 50}) == held.existing_level_m({60.5, 50}));
+}
+
+TEST_CASE("A ditch told by level has its inverts there, and falls evenly between") {
+  Swale ditch{{{20, 50}, {80, 50}}};
+  ditch.inverts = SwaleInverts::by_level;
+  ditch.start_level_m = 99.5;
+  ditch.end_level_m = 98.9;
+  const auto ground = ground_of(quarter_metre, [](SitePoint at) { return 100 + 0.02 * at.x; });
+  const DesignSurface surface = graded(ground, {ditch});
+  CHECK(surface.level_m({20, 50}) == Approx(99.5).margin(0.01));
+  CHECK(surface.level_m({50, 50}) == Approx(99.2).margin(0.01));
+  CHECK(surface.level_m({80, 50}) == Approx(98.9).margin(0.01));
+}
+
+TEST_CASE("A graded drive with a crossfall falls to its right") {
+  Drive drive{{{20, 50}, {80, 50}}};  // to the east: its right is south
+  drive.width_m = 6;
+  drive.greatest_grade_ratio = 0.05;
+  drive.crossfall_ratio = 0.02;
+  const DesignSurface surface = graded(flat_ground(quarter_metre, 100), {drive});
+  CHECK(surface.level_m({50, 48}) == Approx(100 - 0.04).margin(0.006));
+  CHECK(surface.level_m({50, 52}) == Approx(100 + 0.04).margin(0.006));
+}
