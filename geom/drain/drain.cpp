@@ -68,7 +68,7 @@ void ask_pits(Answer& answer, const Site& site, const DesignSurface& surface, co
           covers.covers.empty() ? "the storm's ground cover is not known" : "it lies outside the known ground"));
       continue;
     }
-    std::ranges::move(judge_pit(item, *water, rules), std::back_inserter(answer.findings));
+    std::ranges::move(judge_pit(item, *water, rules, site.storm.yard_life_years), std::back_inserter(answer.findings));
     answer.pits.push_back(*water);
   }
 }

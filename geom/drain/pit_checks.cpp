@@ -27,7 +27,7 @@ void offer_curb(Finding& finding, const Item& item, double least_rim_height_m) {
                            {PutItem{with_rim(item, rim_m)}}});
 }
 
-Finding rim_over_pond(const Item& item, const PitWater& water, const RuleBook& rules) {
+Finding rim_over_pond(const Item& item, const PitWater& water, const RuleBook& rules, double yard_life_years) {
   const Rule& rule = rules.at("drain.rim-freeboard");
   const double freeboard_m = water.rim_level_m - water.pond->level_m;
   Finding finding = judged(Question::drain, rule, Bound::at_least, freeboard_m, {item.id});
@@ -40,6 +40,9 @@ Finding rim_over_pond(const Item& item, const PitWater& water, const RuleBook& r
   finding.note =
       "the hollow around it takes the runoff of its ground and what spills over from the next; no pump, nothing soaks "
       "away";
+  if (water.over_rim)
+    finding.note +=
+        "; by the rain table the water reaches the rim " + recurrence_words(*water.over_rim, yard_life_years);
   finding.place = {water.at};
   offer_curb(finding, item, water.pond->level_m + rule.value - water.ground_level_m);
   return finding;
@@ -65,8 +68,8 @@ Finding flow_past_rim(const Item& item, const PitWater& water, const RuleBook& r
 
 }  // namespace
 
-Findings judge_pit(const Item& item, const PitWater& water, const RuleBook& rules) {
-  if (water.pond) return {rim_over_pond(item, water, rules)};
+Findings judge_pit(const Item& item, const PitWater& water, const RuleBook& rules, double yard_life_years) {
+  if (water.pond) return {rim_over_pond(item, water, rules, yard_life_years)};
   return {flow_past_rim(item, water, rules)};
 }
 

@@ -6,6 +6,7 @@
 
 namespace yardwright::drain {
 
-Findings judge_pit(const Item& item, const PitWater& water, const RuleBook& rules);
+/// Chances are told over the life of the yard.
+Findings judge_pit(const Item& item, const PitWater& water, const RuleBook& rules, double yard_life_years);
 
 }  // namespace yardwright::drain

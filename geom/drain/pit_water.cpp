@@ -128,7 +128,13 @@ std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface
   const std::vector<Cell> cells = catchment(flow, outlets);
   add_catchment(water, flow, covers, cells, outlets, storm);
   add_runoff(water, storm, curve);
-  if (pond != no_depression) water.pond = pond_filled(flow, pond, cells, rim, water.peak.runoff_m);
+  if (pond == no_depression) return water;
+  const auto pond_of = [&](double runoff_m) { return pond_filled(flow, pond, cells, rim, runoff_m); };
+  water.pond = pond_of(water.peak.runoff_m);
+  if (storm.table.known())
+    water.over_rim = recurrence_of(storm.table, [&](double rain_m) {
+      return pond_of(runoff_depth_m(rain_m, water.curve_number)).level_m > water.rim_level_m;
+    });
   return water;
 }
 

@@ -10,6 +10,7 @@
 
 #include "geom/drain/cover_map.hpp"
 #include "geom/drain/flow.hpp"
+#include "geom/drain/recurrence.hpp"
 #include "geom/drain/unit_hydrograph.hpp"
 #include "geom/ground/design_surface.hpp"
 #include "geom/site/site.hpp"
@@ -47,6 +48,7 @@ struct PitWater {
   std::optional<double> rational_peak_m3_per_s;  ///< where it is known how the storm's rain falls
   std::optional<HydrographPeak> routed_peak;     ///< by the unit hydrograph; likewise
   std::optional<PondAtPit> pond;
+  std::optional<Recurrence> over_rim;  ///< how often the pond reaches the rim, where a rain table is known
 };
 
 /// Hollows shallower than this count as rough ground.

@@ -30,7 +30,7 @@ class Recorder {
       story.pits.push_back(std::move(pit));
     }
     for (const CulvertPipe& pipe : ground.culverts) story.culverts.push_back({pipe.item});
-    for (const TileRun& run : ground.tiles.lines) story.tiles.push_back({run.item});
+    for (const TileRun& tile : ground.tiles.lines) story.tiles.push_back({tile.item});
     for (const TileGrate& grate : ground.tiles.grates) story.grates.push_back({grate.item});
     for (const Roof& roof : ground.roofs) {
       if (!roof.is_wall) continue;
