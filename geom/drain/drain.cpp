@@ -7,6 +7,7 @@
 #include "geom/drain/cover_map.hpp"
 #include "geom/drain/outlines.hpp"
 #include "geom/drain/pit_checks.hpp"
+#include "geom/drain/pit_groundwater.hpp"
 #include "geom/drain/raster.hpp"
 #include "geom/drain/yard_flow.hpp"
 #include "geom/site/footprint.hpp"
@@ -60,6 +61,7 @@ void ask_pits(Answer& answer, const Site& site, const DesignSurface& surface, co
               const MassCurve& curve, const RuleBook& rules) {
   for (const Item& item : site.items) {
     if (pit_body(item.thing) == nullptr) continue;
+    std::ranges::move(judge_groundwater(site, item, surface, rules), std::back_inserter(answer.findings));
     const auto water =
         covers.covers.empty() ? std::nullopt : pit_water(item, surface, answer.flow, covers, site.storm, curve);
     if (!water) {
