@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "geom/site/finding_words.hpp"
@@ -25,6 +26,13 @@ Json as_json(const Mend& mend, UnitSystem units) {
 void print_finding(const Finding& finding, UnitSystem units) {
   fmt::print("  {:<11} {}\n", word(finding.verdict), sentence(finding, units));
   if (finding.verdict != Verdict::pass) fmt::print("  {:<11} {} [{}]\n", "", basis_words(finding), finding.id);
+}
+
+/// The worst verdict; where nothing is wrong but something was not checked, that what was does pass.
+std::string head_words(const Findings& findings) {
+  const bool some_pass = std::ranges::find(findings, Verdict::pass, &Finding::verdict) != findings.end();
+  if (worst(findings) == Verdict::not_checked && some_pass) return "passes as far as it is checked";
+  return std::string{word(worst(findings))};
 }
 
 }  // namespace
@@ -56,7 +64,7 @@ nlohmann::ordered_json as_json(const Finding& finding, UnitSystem units) {
 }
 
 void print_findings(std::string_view question, const Findings& findings, UnitSystem units, bool all) {
-  fmt::print("\n{}: {}\n", question, word(worst(findings)));
+  fmt::print("\n{}: {}\n", question, head_words(findings));
   std::size_t passed = 0;
   for (const Finding& finding : findings) {
     if (finding.verdict == Verdict::pass && !all)

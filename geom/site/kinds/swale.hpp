@@ -18,13 +18,13 @@ struct Swale {
   static constexpr std::string_view label = "swale";
 
   SitePath path;
-  SwaleInverts inverts = SwaleInverts::by_depth;
   double start_depth_m = 1 * foot_m;
   double end_depth_m = 1.5 * foot_m;
-  double start_level_m = 0.0;
-  double end_level_m = 0.0;
   double bottom_width_m = 4 * foot_m;
   double side_slope_ratio = 4.0;
+  SwaleInverts inverts = SwaleInverts::by_depth;
+  double start_level_m = 0.0;
+  double end_level_m = 0.0;
 
   bool operator==(const Swale&) const = default;
 };
