@@ -7,6 +7,7 @@
 
 #include "geom/drain/storm/storm_words.hpp"
 #include "geom/site/footprint.hpp"
+#include "geom/units/text.hpp"
 
 namespace yardwright::drain::storm {
 
@@ -38,8 +39,41 @@ std::string how_water_comes(const PitStory& pit) {
   return pit.has_tunnel ? "water comes through its tunnel or falls into it" : "rain falls into it";
 }
 
-std::string what_happens(const Site& site, const StormStory& story, const PitStory& pit) {
-  std::string words = how_water_comes(pit);
+/// The greatest rise of a minute, as it was, and as it would have been without the pump.
+struct Rise {
+  double fastest_m_per_s = 0;
+  double unpumped_m_per_s = 0;
+};
+
+Rise rise_of(const PitStory& pit, double plan_m2) {
+  Rise rise;
+  for (std::size_t i = 1; i < pit.samples.size(); ++i) {
+    const PitSample &before = pit.samples[i - 1], &now = pit.samples[i];
+    rise.fastest_m_per_s =
+        std::max(rise.fastest_m_per_s, (now.level_m - before.level_m) / std::max(now.time_s - before.time_s, 1e-9));
+    rise.unpumped_m_per_s = std::max(rise.unpumped_m_per_s, now.inflow_m3_per_s / plan_m2);
+  }
+  return rise;
+}
+
+std::string how_fast(const Site& site, const Item& item, const PitStory& pit) {
+  constexpr double told_from_m_per_h = 0.03, hour_s = 3600;
+  const PitBody& body = *pit_body(item.thing);
+  const Rise rise = rise_of(pit, body.width_m * body.length_m);
+  const auto an_hour = [&](double m_per_s) { return text_of(m_per_s * hour_s, Quantity::length, site.units); };
+  std::string words;
+  if (rise.fastest_m_per_s * hour_s > told_from_m_per_h)
+    words = "; it rises by up to " + an_hour(rise.fastest_m_per_s) + " an hour";
+  if (!words.empty() && pit.pump_works && body.pump_m3_per_s > 0)
+    words += ", " + an_hour(rise.unpumped_m_per_s) + " were its pump to fail";
+  if (body.pump_m3_per_s > 0 && !pit.pump_works && pit.wet_s && pit.overflows_s)
+    words += fmt::format("; it is full {:.2f} h after its pump should have started",
+                         (*pit.overflows_s - *pit.wet_s) / hour_s);
+  return words;
+}
+
+std::string what_happens(const Site& site, const Item& pit_item, const StormStory& story, const PitStory& pit) {
+  std::string words = how_water_comes(pit) + how_fast(site, pit_item, pit);
   if (pit.overflows_s) words += "; it is full at " + hour_words(*pit.overflows_s);
   const PitStory* next = next_to_fill(story, pit);
   const Item* item = next == nullptr ? nullptr : find(site, next->item);
@@ -70,7 +104,8 @@ void offer_pump(Finding& finding, const Item& item, const PitStory& pit, double 
                      pit.floor_m,
                      pit.rim_m,
                      body.width_m * body.length_m,
-                     {0, pit.floor_m + body.pump_on_m, pit.floor_m + body.pump_off_m}};
+                     {0, pit.floor_m + body.pump_on_m, pit.floor_m + body.pump_off_m, body.pump_shutoff_m,
+                      pit.rim_m - body.rim_height_m + body.pump_rise_m}};
   const auto holds = pump_that_holds_m3_per_s(tank, pit.samples, pit.floor_m + most_depth_m);
   if (!holds) return;
   const double rate = std::ceil(*holds * pump_spare_ratio / pump_step_m3_per_s) * pump_step_m3_per_s;
@@ -86,7 +121,7 @@ Finding judge_pit(const Site& site, const Item& item, const StormStory& story, c
   const Rule& rule = rules.at("drain.storm-pit");
   Finding finding = judged(Question::drain, rule, Bound::at_most, pit.highest_m - pit.floor_m, {item.id});
   finding.place = {place_of(item.thing)};
-  finding.note = what_happens(site, story, pit);
+  finding.note = what_happens(site, item, story, pit);
   constexpr double wet_floor_m = 0.01;
   if (finding.verdict == Verdict::pass)
     finding.title = finding.measured < wet_floor_m ? title_of(item) + " stays dry in the storm"
