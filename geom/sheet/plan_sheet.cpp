@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "geom/sheet/drain_tables.hpp"
 #include "geom/sheet/finding_tables.hpp"
 #include "geom/sheet/overlay.hpp"
 #include "geom/sheet/plan_drawing.hpp"
@@ -97,6 +98,9 @@ std::vector<Page> table_pages(PlanSet& set, int first_sheet) {
   std::vector<Page> pages;
   add_table_pages(pages, "Schedules", schedule_tables(set.site, set.answers.surface, set.catalogs), set.layout.frame,
                   set.measure);
+  if (set.answers.drain)
+    add_table_pages(pages, "Drainage", drain_tables(set.site, set.answers.surface, *set.answers.drain),
+                    set.layout.frame, set.measure);
   if (set.options.storm)
     add_table_pages(pages, "The storm", storm_tables(set.site, *set.options.storm), set.layout.frame, set.measure);
   const int first = first_sheet + static_cast<int>(pages.size());
