@@ -12,7 +12,8 @@ constexpr GridFrame half_metre{{0, 0}, 0.5, 200, 200};
 const Pad pad{{{40, 40}, {60, 40}, {60, 60}, {40, 60}}, 0, 3.0};
 
 Site hillside() {
-  return site_with(ground_of(half_metre, [](SitePoint at) { return 100 + 0.05 * (at.x - 50); }), {pad});
+  return site_with(ground_of(half_metre, [](SitePoint at) { return 100 + 0.05 * (at.x - 50); }),
+                   std::vector<Thing>{pad});
 }
 
 }  // namespace
@@ -45,14 +46,14 @@ TEST_CASE("Earth that shrinks is cut from a lower pad") {
 }
 
 TEST_CASE("No level near the one of least earth moves less, on rolling ground") {
-  const Site site = site_with(rolling_ground(half_metre, 4), {pad});
+  const Site site = site_with(rolling_ground(half_metre, 4), std::vector<Thing>{pad});
   const auto moved_m3 = [](const PadLevel& at) { return at.balance.earth.cut_m3 + at.balance.earth.fill_m3; };
   const auto least = least_earth_level(site, pad);
   REQUIRE(least);
   for (const double off_m : {-0.3, -0.1, 0.1, 0.3}) {
     Pad other = pad;
     other.level_m = least->level_m + off_m;
-    const Earthwork earth = earthwork(design_surface(site_with(site.ground.levels, {other})));
+    const Earthwork earth = earthwork(design_surface(site_with(site.ground.levels, std::vector<Thing>{other})));
     CHECK(earth.cut_m3 + earth.fill_m3 >= moved_m3(*least) - 1e-6);
   }
 }
