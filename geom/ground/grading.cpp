@@ -27,9 +27,15 @@ bool inside_ring(const SitePath& ring, SitePoint point) {
   return inside;
 }
 
-/// How far a point outside a ring lies beyond it, for side slopes whose planes meet in a straight hip at a corner, as a
+/// How far a point lies outside a ring, and from where on the ring.
+struct Beyond {
+  double run_m = 0;
+  SitePoint from;
+};
+
+/// For side slopes whose planes meet in a straight hip at a corner, as a
 /// prismoid's do; a corner sharper than 60 degrees has its hip cut off, so that the slope ends.
-double run_beyond_m(const SitePath& ring, SitePoint at) {
+Beyond beyond(const SitePath& ring, SitePoint at) {
   Nearest best{{}, std::numeric_limits<double>::infinity(), 0};
   std::size_t edge = 0;
   for (std::size_t i = 0; i < ring.size(); ++i) {
@@ -37,12 +43,20 @@ double run_beyond_m(const SitePath& ring, SitePoint at) {
     if (here.distance_m < best.distance_m) best = here, edge = i;
   }
   const SitePoint from = ring[edge], to = ring[(edge + 1) % ring.size()];
-  if (best.point != from && best.point != to) return best.distance_m;
+  if (best.point != from && best.point != to) return {best.distance_m, best.point};
   const std::size_t corner = best.point == from ? edge : (edge + 1) % ring.size();
   const SitePoint before = ring[(corner + ring.size() - 1) % ring.size()], after = ring[(corner + 1) % ring.size()];
   const SiteVector out = at - best.point;
   const auto off_line_m = [&](SitePoint other) { return std::abs(cross(unit(other - best.point), out)); };
-  return std::max({off_line_m(before), off_line_m(after), best.distance_m / 2});
+  return {std::max({off_line_m(before), off_line_m(after), best.distance_m / 2}), best.point};
+}
+
+/// Whether a wall's stretch lies across the way between two points, or the way begins or ends on it.
+bool lies_across(SitePoint wall_from, SitePoint wall_to, SitePoint from, SitePoint to) {
+  const SiteVector wall = wall_to - wall_from, way = to - from;
+  const double from_side = cross(wall, from - wall_from), to_side = cross(wall, to - wall_from);
+  const double start_side = cross(way, wall_from - from), end_side = cross(way, wall_to - from);
+  return from_side * to_side <= 0 && start_side * end_side <= 0 && (from_side != 0 || to_side != 0);
 }
 
 /// Whether a point lies to the right of a path, at the place of the path that is nearest to it.
@@ -56,6 +70,7 @@ bool is_right_of(const SitePath& path, const Nearest& on, SitePoint at) {
 struct Grading::Wanted {
   double level_m = 0;
   bool on_feature = false;
+  SitePoint from;  ///< where its slope to the point begins
 };
 
 Grading::Grading(const LevelGrid& existing)
@@ -67,10 +82,15 @@ void Grading::look_at(CellIndex cell) {
   if (std::exchange(visited_by, feature_) != feature_) open_.push_back(cell);
 }
 
-void Grading::grade(const RetainingWall& wall) {
-  const GridFrame& frame = existing_.frame();
-  walled_.resize(frame.cells(), false);
-  cells_along(frame, wall.path, [&](CellIndex cell) { walled_[frame.offset(cell)] = true; });
+void Grading::grade(const RetainingWall& wall) { walls_.push_back(wall.path); }
+
+/// Whether a wall stands between two points.
+bool Grading::held_back(SitePoint from, SitePoint at) const {
+  return std::ranges::any_of(walls_, [&](const SitePath& wall) {
+    for (std::size_t i = 1; i < wall.size(); ++i)
+      if (lies_across(wall[i - 1], wall[i], from, at)) return true;
+    return false;
+  });
 }
 
 void Grading::begin_along(const SitePath& path) {
@@ -88,8 +108,8 @@ void Grading::spread(const WantedAt& wanted_at) {
     const Wanted wanted = wanted_at(frame.centre(cell), double(level_m));
     const float before_m = std::exchange(level_m, static_cast<float>(wanted.level_m));
     if (level_m == before_m && !wanted.on_feature) continue;
-    if (!walled_.empty() && walled_[frame.offset(cell)]) {
-      if (!wanted.on_feature) level_m = before_m;
+    if (!wanted.on_feature && !walls_.empty() && held_back(wanted.from, frame.centre(cell))) {
+      level_m = before_m;
       continue;
     }
     for (int row = cell.row - 1; row <= cell.row + 1; ++row) {
@@ -107,9 +127,10 @@ void Grading::grade(const Pad& pad) {
   const CellIndex corner{0, 0};
   if (inside_ring(ring, existing_.frame().centre(corner))) look_at(corner);
   spread([&](SitePoint at, double level_m) -> Wanted {
-    if (inside_ring(ring, at)) return {pad.level_m, true};
-    const double slope_m = rise_m(run_beyond_m(ring, at), pad.side_slope_ratio);
-    return {std::clamp(level_m, pad.level_m - slope_m, pad.level_m + slope_m), false};
+    if (inside_ring(ring, at)) return {pad.level_m, true, at};
+    const Beyond edge = beyond(ring, at);
+    const double slope_m = rise_m(edge.run_m, pad.side_slope_ratio);
+    return {std::clamp(level_m, pad.level_m - slope_m, pad.level_m + slope_m), false, edge.from};
   });
 }
 
@@ -124,9 +145,9 @@ void Grading::grade(const Drive& drive) {
     const double off_m = std::min(on.distance_m, half_m);
     const double right_m = std::copysign(off_m, is_right_of(middle, on, at) ? 1.0 : -1.0);
     const double top_m = line.level_m(on.station_m) - drive.crown_ratio * off_m - drive.crossfall_ratio * right_m;
-    if (run_m <= 0) return {top_m, true};
+    if (run_m <= 0) return {top_m, true, at};
     const double slope_m = rise_m(run_m, drive.side_slope_ratio);
-    return {std::clamp(level_m, top_m - slope_m, top_m + slope_m), false};
+    return {std::clamp(level_m, top_m - slope_m, top_m + slope_m), false, on.point};
   });
 }
 
@@ -141,7 +162,7 @@ void Grading::grade(const Swale& swale) {
     const Nearest middle = nearest_on_path(swale.path, at);
     const double run_m = middle.distance_m - swale.bottom_width_m / 2;
     const double bottom_m = start_m + (end_m - start_m) * middle.station_m / length_m;
-    return {std::min(level_m, bottom_m + rise_m(run_m, swale.side_slope_ratio)), run_m <= 0};
+    return {std::min(level_m, bottom_m + rise_m(run_m, swale.side_slope_ratio)), run_m <= 0, middle.point};
   });
 }
 
@@ -152,7 +173,7 @@ void Grading::grade(const Berm& berm) {
     const Nearest middle = nearest_on_path(berm.path, at);
     const double run_m = middle.distance_m - berm.top_width_m / 2;
     const double top_m = level_at(existing_, middle.point) + berm.height_m;
-    return {std::max(level_m, top_m - rise_m(run_m, berm.side_slope_ratio)), run_m <= 0};
+    return {std::max(level_m, top_m - rise_m(run_m, berm.side_slope_ratio)), run_m <= 0, middle.point};
   });
 }
 

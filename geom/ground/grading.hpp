@@ -13,7 +13,8 @@ class Grading {
  public:
   explicit Grading(const LevelGrid& existing);
 
-  /// No side slope of what is graded after it goes through the wall. It moves no earth itself.
+  /// No side slope of what is graded after it lies behind the wall, as seen from where the slope begins. It moves no earth
+  /// itself.
   void grade(const RetainingWall& wall);
   /// The top at its level; beyond it the ground is kept within the slopes that rise and fall from the edge.
   void grade(const Pad& pad);
@@ -30,6 +31,7 @@ class Grading {
   struct Wanted;
 
   void begin_along(const SitePath& path);
+  bool held_back(SitePoint from, SitePoint at) const;
   void look_at(CellIndex cell);
   template <class WantedAt>
   void spread(const WantedAt& wanted_at);
@@ -38,7 +40,7 @@ class Grading {
   std::vector<float> levels_;
   std::vector<std::uint32_t> visited_by_;  ///< number of the last feature that looked at the cell
   std::uint32_t feature_ = 0;
-  std::vector<bool> walled_;     ///< cells in which a wall stands; empty where there is none
+  std::vector<SitePath> walls_;
   std::vector<CellIndex> open_;  ///< looked at, not yet graded
 };
 

@@ -15,9 +15,9 @@ struct SumpPump {
   double rate_m3_per_s = 0;
   double on_level_m = 0;
   double off_level_m = 0;
+  bool works = true;
   double shutoff_head_m = 0;     ///< at which it lifts nothing; 0: the same rate at any head
   double discharge_level_m = 0;  ///< to which it lifts
-  bool works = true;
 
   /// Head falls with the square of the rate, from the shut-off head to none at the full rate.
   double rate_at_m3_per_s(double level_m) const;

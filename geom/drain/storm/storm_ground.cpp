@@ -145,7 +145,7 @@ class Builder {
                              floor_m,
                              ground_m + body.rim_height_m,
                              plan_m2,
-                             {body.pump_m3_per_s, floor_m + body.pump_on_m, floor_m + body.pump_off_m,
+                             {body.pump_m3_per_s, floor_m + body.pump_on_m, floor_m + body.pump_off_m, true,
                               body.pump_shutoff_m, ground_m + body.pump_rise_m}});
     ground_.mouths.push_back(mouth_of(item, body, claim(cells), rim, plan_m2));
   }

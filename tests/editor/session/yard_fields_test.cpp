@@ -38,7 +38,7 @@ TEST_CASE("Every field of title, storm, tie and phases is shown and can be typed
     }
   }
   CHECK(yard_rows(site, YardPart::title, catalogs).size() == 6);
-  CHECK(yard_rows(site, YardPart::storm, catalogs).size() == 7);
+  CHECK(yard_rows(site, YardPart::storm, catalogs).size() == 9);
   CHECK(yard_rows(site, YardPart::phases, catalogs).size() == 2);
 }
 

@@ -16,7 +16,9 @@ namespace {
 constexpr double ft = 0.3048, gallon = 231 * 0.0254 * 0.0254 * 0.0254;
 
 /// Rules that nothing is measured against: what they do to the rules named beside them is what follows.
-const std::map<std::string_view, std::string_view> works_through{{"clear.line-probe", "clear.line-portable"},
+const std::map<std::string_view, std::string_view> works_through{{"drain.pit-wall", "drain.pit-uplift"},
+                                                                 {"drain.pit-floor", "drain.pit-uplift"},
+                                                                 {"clear.line-probe", "clear.line-portable"},
                                                                  {"clear.line-slope", "clear.line-portable"},
                                                                  {"clear.line-ground", "clear.line-portable"},
                                                                  {"clear.line-table-foot", "clear.line-portable"},
@@ -91,6 +93,7 @@ Site wet_yard() {
   Site bare;
   bare.ground.levels =
       levels_of({{0, 0}, 1, 160, 120}, [](SitePoint at) { return 10 + 0.02 * at.x - (at.x > 100 ? 0.3 : 0.0); });
+  bare.ground.groundwater_depth_m = 1;
   SceneBuilder yard{bare};
   yard.add("", Bin{.at = {40, 40}, .floor = BinFloor::flat_channels});
   yard.add("", Bin{.at = {70, 40}, .use = BinUse::wet_holding});

@@ -128,11 +128,14 @@ TEST_CASE("A full tile line takes the same share of all that runs into it") {
 TEST_CASE("Water on the plan runs through a catch basin to the outlet of its tile line") {
   Site site;
   site.ground.levels = ground_of(60, 60, 1, [](SitePoint at) {
-    return 100 - std::max(0.0, 0.5 * (1 - distance(at, {30, 30}) / 12));
+    return 100 + 0.02 * at.y - std::max(0.0, 0.5 * (1 - distance(at, {30, 30}) / 12));
   });
   CHECK_FALSE(yard_flow(site, design_surface(site)).depressions.empty());
   add(site, CatchBasin{.at = {30, 30}});
   add(site, TileLine{.path = {{30, 30}, {30, 2}}});
   const Flow flow = yard_flow(site, design_surface(site));
   CHECK(flow.depressions.empty());
+  REQUIRE(flow.links.size() == 1);
+  CHECK(flow.receiver[static_cast<std::size_t>(flow.links[0].from)] == flow.links[0].to);
+  CHECK(flow.links[0].to / 60 <= 2);
 }

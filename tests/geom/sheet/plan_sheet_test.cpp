@@ -168,7 +168,7 @@ TEST_CASE("Each question has a plan of its own where it has something to draw; t
   }
   names.erase(std::unique(names.begin(), names.end()), names.end());
   CHECK(names == std::vector<std::string>{"General plan", "Reach", "Turn", "Drain", "Clear", "Pace", "Schedules",
-                                          "Findings", "Cautions"});
+                                          "Drainage", "Findings", "Cautions"});
 }
 
 TEST_CASE("Every failing finding with a place has its number on the general plan and on its question's") {

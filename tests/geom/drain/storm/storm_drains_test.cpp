@@ -88,18 +88,21 @@ TEST_CASE("A receiving ditch takes the water that comes to it", "[storm]") {
   CHECK(deepest_m(story, {30, 30}) < 0.1);
 }
 
-TEST_CASE("Rings of curb and of retaining wall keep water out of a hollow", "[storm]") {
-  const SitePath ring{{16, 16}, {44, 16}, {44, 44}, {16, 44}, {16, 16}};
+TEST_CASE("A curb and a retaining wall uphill of a hollow turn the water that would run into it", "[storm]") {
+  const SitePath uphill{{2, 46}, {50, 46}};
   Site site = hollow_yard();
   site.ground.levels = drain::ground_of(60, 60, 1, [](SitePoint at) {
-    return 100 + 0.01 * at.y - std::max(0.0, 0.5 * (1 - distance(at, {30, 30}) / 12));
+    return 100 + 0.03 * at.y - std::max(0.0, 0.8 * (1 - distance(at, {30, 30}) / 12));
   });
-  const double open_m = deepest_m(story_of(site), {30, 30});
+  const StormStory open = story_of(site);
   Site walled = site;
-  add(site, Curb{.path = ring, .height_m = 0.3});
-  add(walled, RetainingWall{.path = ring});
-  CHECK(deepest_m(story_of(site), {30, 30}) < open_m);
-  CHECK(deepest_m(story_of(walled), {30, 30}) < open_m);
+  add(site, Curb{.path = uphill, .height_m = 0.3});
+  add(walled, RetainingWall{.path = uphill});
+  for (const Site& turned : {site, walled}) {
+    const StormStory story = story_of(turned);
+    CHECK(deepest_m(story, {30, 30}) < deepest_m(open, {30, 30}) - 0.01);
+    CHECK(deepest_m(story, {30, 47}) > deepest_m(open, {30, 47}) + 0.02);
+  }
 }
 
 TEST_CASE("Water through tiles, ditches and downpipes is all accounted for on random yards", "[storm]") {
