@@ -14,7 +14,7 @@ import time
 TOOLS = ["Xvfb", "xdotool"]
 SIZE = (1400, 900)
 NEAR_LEG, FAR = (597, 356), (800, 560)  # within reach of a spout from the leg, and out of it
-TRAY = {"bin": (31, 139), "leg": (84, 139), "spout": (31, 318)}
+TRAY = {"bin": (31, 133), "leg": (84, 133), "spout": (31, 280)}
 
 
 class Display:

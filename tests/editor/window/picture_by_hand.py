@@ -80,7 +80,7 @@ def main(editor):
         write_png(os.path.join(folder, "sky.png"))
         window = Window(editor, display, folder, file)
         try:
-            window.click(31, 800)    # the tray's picture
+            window.click(84, 822)    # the tray's picture
             time.sleep(0.5)
             window.click(529, 330)   # sky.png, after the folder above and the folder of the window's state
             window.click(530, 536)   # lay it under
