@@ -34,7 +34,8 @@ std::size_t letters_apart(std::string_view a, std::string_view b) {
 std::string_view nearest_word(std::string_view word, std::span<const std::string_view> choices) {
   if (word.size() > longest_compared) return {};
   std::string_view nearest;
-  std::size_t least = std::max<std::size_t>(2, word.size() / 2) + 1;
+  // Of three letters one may differ, of more two, of many half of them.
+  std::size_t least = word.size() <= 3 ? 2 : std::max<std::size_t>(2, word.size() / 2) + 1;
   for (const std::string_view choice : choices) {
     const std::size_t apart = letters_apart(word, choice);
     if (apart >= least) continue;
