@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "geom/shape/overloaded.hpp"
 #include "geom/site/footprint.hpp"
 
 namespace yardwright {
@@ -11,13 +12,6 @@ namespace yardwright {
 namespace {
 
 constexpr double least_stretch_m = 1e-6;
-
-template <class... Cases>
-struct Overloaded : Cases... {
-  using Cases::operator()...;
-};
-template <class... Cases>
-Overloaded(Cases...) -> Overloaded<Cases...>;
 
 /// The shares of a leg at which it crosses an edge; both its ends are among them.
 using Shares = std::vector<double>;
