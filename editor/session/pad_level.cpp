@@ -2,11 +2,12 @@
 
 #include <cmath>
 
+#include "geom/ground/earth_balance.hpp"
+
 namespace yardwright::session {
 
 namespace {
 
-constexpr int samples = 24;  // along each side of the outline's box
 constexpr double foot_step_ratio = 0.1, metre_step_m = 0.05;
 
 double rounded(double level_m, UnitSystem units) {
@@ -16,21 +17,10 @@ double rounded(double level_m, UnitSystem units) {
 
 }  // namespace
 
-double even_pad_level_m(const Site& site, const SitePath& outline) {
-  const LevelGrid& ground = site.ground.levels;
-  if (ground.empty() || outline.size() < 3) return 0;
-  const Box box = box_of(outline);
-  const SiteVector size = box.high - box.low;
-  double sum_m = 0;
-  int count = 0;
-  for (int i = 0; i < samples * samples; ++i) {
-    const SitePoint at =
-        box.low + SiteVector{size.x * (i % samples + 0.5) / samples, size.y * (i / samples + 0.5) / samples};
-    if (!contains(Polygon{outline, {}}, at)) continue;
-    sum_m += level_at(ground, at);
-    ++count;
-  }
-  return rounded(count > 0 ? sum_m / count : level_at(ground, outline.front()), site.units);
+double even_pad_level_m(const Site& site, const Pad& pad) {
+  if (site.ground.levels.empty() || pad.outline.size() < 3) return 0;
+  const auto balanced = balanced_level(site, pad);
+  return rounded(balanced ? balanced->level_m : level_at(site.ground.levels, pad.outline.front()), site.units);
 }
 
 }  // namespace yardwright::session

@@ -5,8 +5,8 @@
 
 namespace yardwright::session {
 
-/// The mean of today's ground inside the outline, where cut and fill are about even (side slopes left out), to a tenth
-/// of a foot or a twentieth of a metre; 0 where the site has no levels.
-double even_pad_level_m(const Site& site, const SitePath& outline);
+/// At which its cut makes just its fill, by the yard's shrink, to a tenth of a foot or a twentieth of a metre; the ground's at
+/// its first corner where it touches no ground, and 0 where the site has no levels.
+double even_pad_level_m(const Site& site, const Pad& pad);
 
 }  // namespace yardwright::session

@@ -181,7 +181,7 @@ ToolStep finished(const Tool& tool, const Site& site, int phase) {
   }
   Thing thing = with_ends(with_path(*tool.thing, tool.points), site, tool.points);
   if (Route* route = std::get_if<Route>(&thing)) route->stops = tool.stops;
-  if (Pad* pad = std::get_if<Pad>(&thing)) pad->level_m = even_pad_level_m(site, pad->outline);
+  if (Pad* pad = std::get_if<Pad>(&thing)) pad->level_m = even_pad_level_m(site, *pad);
   return added(without_points(tool), site, std::move(thing), phase);
 }
 

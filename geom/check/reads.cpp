@@ -15,7 +15,7 @@ bool is_one_of(const Thing& thing) {
 
 /// What only takes water, and is driven over.
 bool is_drain(const Thing& thing) {
-  return is_one_of<CatchBasin, TrenchDrain, TileLine, Downpipe, ReceivingDitch, Curb>(thing);
+  return is_one_of<CatchBasin, TrenchDrain, TileLine, Downspout, ReceivingDitch, Curb>(thing);
 }
 
 /// Things that only the drawing reads.

@@ -9,6 +9,7 @@
 #include "geom/drain/pit_checks.hpp"
 #include "geom/drain/pit_groundwater.hpp"
 #include "geom/drain/raster.hpp"
+#include "geom/drain/tile_lines.hpp"
 #include "geom/drain/yard_flow.hpp"
 #include "geom/site/footprint.hpp"
 
@@ -54,6 +55,16 @@ void name_unknown_covers(Answer& answer, const CoverMap& covers) {
                                   "the cover catalogue has no \"" + name + "\"; choose another cover");
     finding.id += ":" + name;
     answer.findings.push_back(std::move(finding));
+  }
+}
+
+/// A pipe or an inlet that carries nothing is told, for else it would look as if it did.
+void name_idle_drains(Answer& answer, const Site& site, const DesignSurface& surface) {
+  for (const LeftOut& left : tile_system(site, surface).left_out) {
+    const Item& item = *find(site, left.item);
+    answer.findings.push_back(not_checked(Question::drain, "drain.pipes", {item.id},
+                                          title_of(item) + " is not counted as carrying water", left.why));
+    answer.findings.back().place = {place_of(item.thing)};
   }
 }
 
@@ -103,6 +114,7 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
   answer.ponds = ponds_of(answer.flow);
   const CoverMap covers = cover_map(site, catalogs, answer.flow.frame);
   name_unknown_covers(answer, covers);
+  name_idle_drains(answer, site, surface);
   const MassCurve curve = curve_of(site.storm.type, site.storm.own_curve, catalogs.storms);
   if (!curve.known()) answer.findings.push_back(distribution_missing());
   ask_pits(answer, site, surface, covers, curve, rules);

@@ -32,9 +32,9 @@ class Finder {
     for_each<TrenchDrain>(site_, [&](const Item& item, const TrenchDrain& drain) {
       add_inlet(item, drain.path, {drain.width_m, length(drain.path), drain.open_ratio, 1 - drain.clogged_ratio});
     });
-    for_each<Downpipe>(site_, [&](const Item& item, const Downpipe& downpipe) {
-      if (const auto line = line_at(downpipe.at))
-        system_.roofs.push_back({item.id, downpipe.of, downpipe.share_ratio, *line});
+    for_each<Downspout>(site_, [&](const Item& item, const Downspout& downspout) {
+      if (const auto line = line_at(downspout.at))
+        system_.roofs.push_back({item.id, downspout.of, downspout.share_ratio, *line});
     });
     return std::move(system_);
   }
@@ -163,7 +163,7 @@ class Finder {
     return found == site_.items.end() ? nullptr : &*found;
   }
 
-  void leave_out(const Item& item, const std::string& why) { system_.left_out.push_back(title_of(item) + ": " + why); }
+  void leave_out(const Item& item, const std::string& why) { system_.left_out.push_back({item.id, why}); }
 
   const Site& site_;
   const DesignSurface& surface_;

@@ -1,4 +1,4 @@
-// The buried pipes of a yard as one system: which catch basin, trench drain, downpipe and tile line runs into which line, and
+// The buried pipes of a yard as one system: which catch basin, trench drain, downspout and tile line runs into which line, and
 // where each line lets its water out. Levels in metres in the datum of the ground. Page: docs/methods/storm.md
 #pragma once
 
@@ -46,17 +46,22 @@ struct TileInlet {
 };
 
 struct TileRoof {
-  ItemId downpipe;
+  ItemId downspout;
   ItemId roof;
   double share_ratio = 1;
   std::size_t line = 0;
+};
+
+struct LeftOut {
+  ItemId item;
+  std::string why;
 };
 
 struct TileSystem {
   std::vector<TileRun> lines;  ///< each after those that run into it
   std::vector<TileInlet> inlets;
   std::vector<TileRoof> roofs;
-  std::vector<std::string> left_out;  ///< what could not be a part of it, a sentence each
+  std::vector<LeftOut> left_out;  ///< what could not be a part of it
 };
 
 /// What was drawn within arm's reach of a line lies on it.

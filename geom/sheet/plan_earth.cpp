@@ -47,9 +47,7 @@ ItemMarks marks_of(const Berm& berm, const Scene& scene) {
 
 ItemMarks marks_of(const Swale& swale, const Scene& scene) {
   ItemMarks marks;
-  const double depth_m = std::max(swale.start_depth_m, swale.end_depth_m);
-  const double top_width_m = swale.bottom_width_m + 2 * depth_m * swale.side_slope_ratio;
-  add_region(marks.shapes, strip_of(swale.path, top_width_m), palette::water.faded(0.10),
+  add_region(marks.shapes, strip_of(swale.path, swale.drawn_width_m()), palette::water.faded(0.10),
              {palette::water, 0.12, {0.5, 0.8}});
   marks.shapes.push_back(line(swale.path, {palette::water, 0.3, {3, 0.8}}));
   add_arrows(marks, swale.path, scene, 16, {palette::water, 0.35, {}});

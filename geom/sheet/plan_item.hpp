@@ -46,7 +46,7 @@ ItemMarks marks_of(const Curb& curb, const Scene& scene);
 ItemMarks marks_of(const CatchBasin& basin, const Scene& scene);
 ItemMarks marks_of(const TrenchDrain& drain, const Scene& scene);
 ItemMarks marks_of(const TileLine& tile, const Scene& scene);
-ItemMarks marks_of(const Downpipe& downpipe, const Scene& scene);
+ItemMarks marks_of(const Downspout& downspout, const Scene& scene);
 ItemMarks marks_of(const ReceivingDitch& ditch, const Scene& scene);
 ItemMarks marks_of(const Cover& cover, const Scene& scene);
 ItemMarks marks_of(const Picture& picture, const Scene& scene);

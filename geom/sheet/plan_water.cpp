@@ -71,12 +71,12 @@ ItemMarks marks_of(const TileLine& tile, const Scene& scene) {
   return marks;
 }
 
-ItemMarks marks_of(const Downpipe& downpipe, const Scene& scene) {
+ItemMarks marks_of(const Downspout& downspout, const Scene& scene) {
   ItemMarks marks;
   const double side_m = 1.2 * scene.style.metres_per_mm;
-  if (const Item* roof = find(scene.site, downpipe.of))
-    marks.shapes.push_back(line({place_of(roof->thing), downpipe.at}, {palette::water, 0.15, {0.5, 0.7}}));
-  add_polygon(marks.shapes, rectangle({downpipe.at, {}}, side_m, side_m), palette::white, {palette::water, 0.35, {}});
+  if (const Item* roof = find(scene.site, downspout.of))
+    marks.shapes.push_back(line({place_of(roof->thing), downspout.at}, {palette::water, 0.15, {0.5, 0.7}}));
+  add_polygon(marks.shapes, rectangle({downspout.at, {}}, side_m, side_m), palette::white, {palette::water, 0.35, {}});
   return marks;
 }
 

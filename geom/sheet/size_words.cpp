@@ -90,7 +90,7 @@ class Size {
     return fmt::format("{}, {} long", short_text_of(tile.diameter_m, Quantity::small_length, units_),
                        m(length(tile.path)));
   }
-  std::string operator()(const Downpipe&) const { return ""; }
+  std::string operator()(const Downspout&) const { return ""; }
   std::string operator()(const ReceivingDitch& ditch) const {
     return fmt::format("{} wide, {} of water", m(ditch.width_m), m(ditch.water_depth_m));
   }

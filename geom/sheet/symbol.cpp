@@ -279,7 +279,7 @@ SymbolMarks tile_line() {
           open({{-3.6, -2.4}, {3.6, -2.4}}, {palette::earth, 0.35, {}})};
 }
 
-SymbolMarks downpipe() {
+SymbolMarks downspout() {
   return {open({{-3.2, -2.6}, {1.2, -2.6}}, {ink, 0.6, {}}), open({{0.6, -2.6}, {0.6, 1.4}, {2.0, 2.4}}, outline),
           open({{2.4, 2.6}, {3.4, 3.0}}, {palette::water, 0.4, {}})};
 }
@@ -322,7 +322,7 @@ constexpr std::array kind_symbols{KindSymbol{Bin::key, bin},
                                   KindSymbol{CatchBasin::key, catch_basin},
                                   KindSymbol{TrenchDrain::key, trench_drain},
                                   KindSymbol{TileLine::key, tile_line},
-                                  KindSymbol{Downpipe::key, downpipe},
+                                  KindSymbol{Downspout::key, downspout},
                                   KindSymbol{ReceivingDitch::key, receiving_ditch},
                                   KindSymbol{Cover::key, cover},
                                   KindSymbol{Picture::key, picture},

@@ -59,8 +59,9 @@ struct Writer {
 
   static bool hangs_on(const Item& item, ItemId id) {
     const Spout* spout = as<Spout>(item);
-    const Downpipe* downpipe = as<Downpipe>(item);
-    return (spout != nullptr && (spout->from == id || spout->to == id)) || (downpipe != nullptr && downpipe->of == id);
+    const Downspout* downspout = as<Downspout>(item);
+    return (spout != nullptr && (spout->from == id || spout->to == id)) ||
+           (downspout != nullptr && downspout->of == id);
   }
 };
 

@@ -1,17 +1,12 @@
 #include "geom/site/footprint.hpp"
 
+#include "geom/shape/overloaded.hpp"
+
 namespace yardwright {
 
 namespace {
 
 constexpr double well_radius_m = 0.15;
-
-template <class... Cases>
-struct Overloaded : Cases... {
-  using Cases::operator()...;
-};
-template <class... Cases>
-Overloaded(Cases...) -> Overloaded<Cases...>;
 
 /// Calls `change(member)` on every member of the given type, of any kind.
 template <class Member, class Change>
@@ -123,10 +118,7 @@ Outline extent(const Thing& thing) {
                         [&](const Berm& berm) {
                           return around_path(berm.path, berm.top_width_m + 2 * berm.height_m * berm.side_slope_ratio);
                         },
-                        [&](const Swale& swale) {
-                          const double depth_m = std::max(swale.start_depth_m, swale.end_depth_m);
-                          return around_path(swale.path, swale.bottom_width_m + 2 * depth_m * swale.side_slope_ratio);
-                        },
+                        [&](const Swale& swale) { return around_path(swale.path, swale.drawn_width_m()); },
                         [&](const TrenchDrain& drain) { return around_path(drain.path, drain.width_m); },
                         [&](const ReceivingDitch& ditch) { return around_path(ditch.path, ditch.width_m); },
                         [](const CatchBasin& basin) { return box_outline(basin, basin.length_m, basin.width_m); },

@@ -18,7 +18,7 @@
 #include "geom/site/kinds/culvert.hpp"
 #include "geom/site/kinds/curb.hpp"
 #include "geom/site/kinds/dimension.hpp"
-#include "geom/site/kinds/downpipe.hpp"
+#include "geom/site/kinds/downspout.hpp"
 #include "geom/site/kinds/drive.hpp"
 #include "geom/site/kinds/dryer.hpp"
 #include "geom/site/kinds/gate.hpp"
@@ -47,7 +47,7 @@ namespace yardwright {
 using Thing =
     std::variant<Bin, Leg, Dryer, OverheadHolding, Receiving, Conveyor, Spout, Pit, Tunnel, Drive, Route, Gate, Scale,
                  Building, Tank, Well, OverheadLine, Berm, Swale, Pad, RetainingWall, Curb, Culvert, CatchBasin,
-                 TrenchDrain, TileLine, Downpipe, ReceivingDitch, Cover, Picture, Dimension>;
+                 TrenchDrain, TileLine, Downspout, ReceivingDitch, Cover, Picture, Dimension>;
 
 struct Item {
   ItemId id;

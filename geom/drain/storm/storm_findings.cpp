@@ -105,7 +105,7 @@ void offer_pump(Finding& finding, const Item& item, const PitStory& pit, double 
                      pit.rim_m,
                      body.width_m * body.length_m,
                      {0, pit.floor_m + body.pump_on_m, pit.floor_m + body.pump_off_m, true, body.pump_shutoff_m,
-                      pit.rim_m - body.rim_height_m + body.pump_rise_m}};
+                      pit.rim_m - body.rim_height_m + body.pump_discharge_m}};
   const auto holds = pump_that_holds_m3_per_s(tank, pit.samples, pit.floor_m + most_depth_m);
   if (!holds) return;
   const double rate = std::ceil(*holds * pump_spare_ratio / pump_step_m3_per_s) * pump_step_m3_per_s;

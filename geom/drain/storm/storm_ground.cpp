@@ -98,16 +98,16 @@ class Builder {
     ground_.roofs.push_back({item.id, roof_m2 - led_m2, std::move(drip)});
   }
 
-  /// The share of a roof whose rain its downpipes lead away: onto the ground at their feet, or into a tile line.
+  /// The share of a roof whose rain its downspouts lead away: onto the ground at their feet, or into a tile line.
   double lead_down(ItemId roof, double roof_m2) {
     double led_ratio = 0;
-    for_each<Downpipe>(site_, [&](const Item& item, const Downpipe& downpipe) {
-      if (downpipe.of != roof) return;
-      const Cell foot = open_mouth(downpipe.at);
+    for_each<Downspout>(site_, [&](const Item& item, const Downspout& downspout) {
+      if (downspout.of != roof) return;
+      const Cell foot = open_mouth(downspout.at);
       if (foot == outside) return leave_out(item, "its foot stands outside the known ground, or in a wall");
-      const double share = std::min(downpipe.share_ratio, 1 - led_ratio);
+      const double share = std::min(downspout.share_ratio, 1 - led_ratio);
       led_ratio += share;
-      const auto piped = std::ranges::find(tile_system_.roofs, item.id, &TileRoof::downpipe);
+      const auto piped = std::ranges::find(tile_system_.roofs, item.id, &TileRoof::downspout);
       if (piped != tile_system_.roofs.end())
         ground_.tiles.roofs.push_back({piped->line, share * roof_m2, foot});
       else
@@ -128,7 +128,7 @@ class Builder {
     for (const TileInlet& inlet : tile_system_.inlets)
       tiles.grates.push_back(
           {inlet.item, inlet.line, inlet.grate, open_ones(inlet_cells(surface_.design, inlet.along))});
-    for (const std::string& words : tile_system_.left_out) ground_.left_out.push_back(words);
+    for (const LeftOut& left : tile_system_.left_out) leave_out(*find(site_, left.item), left.why);
   }
 
   void add_pit(const Item& item) {
@@ -146,7 +146,7 @@ class Builder {
                              ground_m + body.rim_height_m,
                              plan_m2,
                              {body.pump_m3_per_s, floor_m + body.pump_on_m, floor_m + body.pump_off_m, true,
-                              body.pump_shutoff_m, ground_m + body.pump_rise_m}});
+                              body.pump_shutoff_m, ground_m + body.pump_discharge_m}});
     ground_.mouths.push_back(mouth_of(item, body, claim(cells), rim, plan_m2));
   }
 

@@ -46,7 +46,7 @@ struct TileGrate {
   std::vector<Cell> cells;
 };
 
-/// Rain of a roof that runs into a tile line; what the line does not take comes out at the foot of the downpipe.
+/// Rain of a roof that runs into a tile line; what the line does not take comes out at the foot of the downspout.
 struct PipedRoof {
   std::size_t line = 0;
   double area_m2 = 0;

@@ -154,10 +154,24 @@ void StormRun::let_out(std::size_t line, double volume_m3) {
     taken_away_m3_ += volume_m3;
 }
 
+void StormRun::take_from_grate(std::size_t grate, double volume_m3) {
+  const double stands_m = grate_stands_m(ground_.tiles.grates[grate]), cell_m2 = flow_.frame().cell_area_m2();
+  if (volume_m3 <= 0 || stands_m <= 0) return;
+  for (const Cell cell : ground_.tiles.grates[grate].cells)
+    flow_.add(cell, -volume_m3 / cell_m2 * flow_.depth_m(cell) / stands_m);
+  grate_m3_[grate] += volume_m3;
+}
+
+/// What the line does not take comes out at the foot.
+void StormRun::take_from_roof(std::size_t roof, double taken_share) {
+  const double turned_away_m3 = roof_to_tile_m3_[roof] * (1 - taken_share);
+  flow_.add(ground_.tiles.roofs[roof].foot, turned_away_m3 / flow_.frame().cell_area_m2());
+  roof_to_tile_m3_[roof] = 0;
+}
+
 void StormRun::run_tiles(double step_s) {
   const Tiles& tiles = ground_.tiles;
   if (tiles.lines.empty()) return;
-  const double cell_m2 = flow_.frame().cell_area_m2();
   std::vector<double> of_grate_m3, into_line_m3(tiles.lines.size(), 0.0);
   for (const TileGrate& grate : tiles.grates) {
     of_grate_m3.push_back(grate_wants_m3(grate, step_s));
@@ -165,20 +179,9 @@ void StormRun::run_tiles(double step_s) {
   }
   for (std::size_t i = 0; i < tiles.roofs.size(); ++i) into_line_m3[tiles.roofs[i].line] += roof_to_tile_m3_[i];
   const TileShares shares = tile_shares(tiles.lines, into_line_m3, tile_levels(), tile_open_ratio_, step_s);
-  for (std::size_t i = 0; i < tiles.grates.size(); ++i) {
-    const TileGrate& grate = tiles.grates[i];
-    const double stands_m = of_grate_m3[i] > 0 ? grate_stands_m(grate) : 0;
-    const double taken_m3 = of_grate_m3[i] * shares.of_line[grate.line];
-    for (const Cell cell : grate.cells) {
-      if (stands_m > 0) flow_.add(cell, -taken_m3 / cell_m2 * flow_.depth_m(cell) / stands_m);
-    }
-    grate_m3_[i] += taken_m3;
-  }
-  for (std::size_t i = 0; i < tiles.roofs.size(); ++i) {
-    const double turned_away_m3 = roof_to_tile_m3_[i] * (1 - shares.of_line[tiles.roofs[i].line]);
-    flow_.add(tiles.roofs[i].foot, turned_away_m3 / cell_m2);
-    roof_to_tile_m3_[i] = 0;
-  }
+  for (std::size_t i = 0; i < tiles.grates.size(); ++i)
+    take_from_grate(i, of_grate_m3[i] * shares.of_line[tiles.grates[i].line]);
+  for (std::size_t i = 0; i < tiles.roofs.size(); ++i) take_from_roof(i, shares.of_line[tiles.roofs[i].line]);
   for (std::size_t line = 0; line < tiles.lines.size(); ++line) {
     tile_full_[line] = shares.wanted_m3[line] > 0 && shares.of_line[line] < 1;
     let_out(line, shares.out_m3[line]);

@@ -49,6 +49,8 @@ class StormRun {
   std::vector<TileLevels> tile_levels() const;
   double grate_stands_m(const TileGrate& grate) const;  ///< the depths over its cells, summed
   double grate_wants_m3(const TileGrate& grate, double step_s) const;
+  void take_from_grate(std::size_t grate, double volume_m3);
+  void take_from_roof(std::size_t roof, double taken_share);
   void let_out(std::size_t line, double volume_m3);
   void empty_ditches();
   void run_pits(double step_s);

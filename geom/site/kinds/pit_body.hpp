@@ -17,7 +17,7 @@ struct PitBody {
   double pump_on_m = 0.5 * foot_m;
   double pump_off_m = 0.2 * foot_m;
   double pump_shutoff_m = 0.0;
-  double pump_rise_m = 0.0;
+  double pump_discharge_m = 0.0;
 
   bool operator==(const PitBody&) const = default;
 };
@@ -39,9 +39,9 @@ void visit_fields(Self& self, Visit&& visit) {
               "at which its pump lifts nothing; less rate the higher it lifts. 0: the same rate at any lift",
               Quantity::length, 0, 60},
         self.pump_shutoff_m);
-  visit(
-      Field{"pump-rise", "pump rise", "of its discharge over the ground at the pit's centre", Quantity::length, -5, 40},
-      self.pump_rise_m);
+  visit(Field{"pump-discharge", "pump discharge height", "of the end of its pipe over the ground at the pit's centre",
+              Quantity::length, -5, 40},
+        self.pump_discharge_m);
 }
 
 }  // namespace yardwright

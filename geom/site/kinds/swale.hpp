@@ -2,6 +2,7 @@
 // by depth below the existing ground or by level.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <string_view>
@@ -26,6 +27,11 @@ struct Swale {
   double start_level_m = 0.0;
   double end_level_m = 0.0;
 
+  /// Between its upper edges, as it is drawn; where inverts are told by level only its bottom is known without the ground.
+  double drawn_width_m() const {
+    const double depth_m = inverts == SwaleInverts::by_depth ? std::max(start_depth_m, end_depth_m) : 0;
+    return bottom_width_m + 2 * depth_m * side_slope_ratio;
+  }
   bool operator==(const Swale&) const = default;
 };
 

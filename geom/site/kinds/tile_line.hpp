@@ -1,4 +1,4 @@
-// A buried pipe from its upper to its lower end, which takes the water of the catch basins, trench drains, downpipes and
+// A buried pipe from its upper to its lower end, which takes the water of the catch basins, trench drains, downspouts and
 // tile lines on it to its outlet: onto the ground, into a pit, a receiving ditch or another tile line.
 #pragma once
 

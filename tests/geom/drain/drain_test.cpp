@@ -233,6 +233,16 @@ TEST_CASE("A drive's bank ponds the valley until a culvert lies under it", "[dra
   CHECK(asked(site).ponds.empty());
 }
 
+TEST_CASE("A catch basin without a tile line is told to carry nothing, until one runs under it", "[drain]") {
+  Site site = yard(hollow_m);
+  const ItemId basin = add(site, CatchBasin{.at = {50, 50}});
+  const Answer idle = asked(site);
+  REQUIRE(finding_of(idle, "drain.pipes", basin) != nullptr);
+  CHECK(finding_of(idle, "drain.pipes", basin)->verdict == Verdict::not_checked);
+  add(site, TileLine{.path = {{50, 50}, {50, 10}}});
+  CHECK(finding_of(asked(site), "drain.pipes", basin) == nullptr);
+}
+
 TEST_CASE("The same yard gives the same answer", "[drain]") {
   Site site = yard(hollow_m);
   add(site, Pit{{50, 50}});

@@ -60,7 +60,7 @@ TEST_CASE("What is drawn on a tile line runs into it, and each line comes after 
   const ItemId basin = add(site, CatchBasin{.at = {40.3, 30.2}});
   const ItemId trench = add(site, TrenchDrain{.path = {{20, 39}, {10.2, 39}}});
   const ItemId bin = add(site, Bin{.at = {30, 50}});
-  add(site, Downpipe{.at = {10, 20}, .of = bin, .share_ratio = 0.5});
+  add(site, Downspout{.at = {10, 20}, .of = bin, .share_ratio = 0.5});
   const TileSystem tiles = system_of(site);
   REQUIRE(tiles.lines.size() == 2);
   CHECK(tiles.lines[0].item == side);
@@ -105,9 +105,9 @@ TEST_CASE("What cannot carry water is named, with why") {
   add(site, TileLine{.path = {{40, 40}, {30, 40}}});
   const TileSystem tiles = system_of(site);
   REQUIRE(tiles.left_out.size() == 3);
-  CHECK(tiles.left_out[0].find("rises") != std::string::npos);
-  CHECK(tiles.left_out[1].find("come back to it") != std::string::npos);
-  CHECK(tiles.left_out[2].find("no tile line runs under it") != std::string::npos);
+  CHECK(tiles.left_out[0].why.find("rises") != std::string::npos);
+  CHECK(tiles.left_out[1].why.find("come back to it") != std::string::npos);
+  CHECK(tiles.left_out[2].why.find("no tile line runs under it") != std::string::npos);
 }
 
 // By hand: the side line can take 3 of 4, the main then has 3 + 5 = 8 and takes 4 of them, half of each.

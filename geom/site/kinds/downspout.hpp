@@ -7,18 +7,18 @@
 
 namespace yardwright {
 
-struct Downpipe {
-  static constexpr std::string_view key = "downpipe";
-  static constexpr std::string_view label = "downpipe";
+struct Downspout {
+  static constexpr std::string_view key = "downspout";
+  static constexpr std::string_view label = "downspout";
 
   SitePoint at;
   ItemId of;
   double share_ratio = 1.0;
 
-  bool operator==(const Downpipe&) const = default;
+  bool operator==(const Downspout&) const = default;
 };
 
-template <MaybeConst<Downpipe> Self, class Visit>
+template <MaybeConst<Downspout> Self, class Visit>
 void visit_fields(Self& self, Visit&& visit) {
   visit(Field{"at", "place", "of its foot, in the site frame"}, self.at);
   visit(Field{"of", "roof of", "the bin, dryer or building whose roof it drains"}, self.of);
