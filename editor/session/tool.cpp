@@ -76,6 +76,20 @@ const Item* in_the_way(const Tool& tool, const Site& site, SitePoint at) {
   return found == site.items.end() ? nullptr : &*found;
 }
 
+/// The roof that a downspout at a place would hang on: the nearest within arm's reach of its wall, and a little more.
+ItemId roof_at(const Site& site, SitePoint at) {
+  constexpr double reach_m = 3;
+  ItemId nearest;
+  double least_m = reach_m;
+  for (const Item& item : site.items) {
+    const auto outline = footprint(item.thing);
+    if (!outline || (as<Bin>(item) == nullptr && as<Dryer>(item) == nullptr && as<Building>(item) == nullptr)) continue;
+    const double off_m = contains(*outline, at) ? 0 : nearest_pair(*outline, Disc{at, 0}).distance_m;
+    if (off_m <= least_m) least_m = off_m, nearest = item.id;
+  }
+  return nearest;
+}
+
 ToolStep placed(const Tool& tool, const Site& site, const Click& click) {
   if (const Item* item = in_the_way(tool, site, click.at))
     return unused(tool, fmt::format("{} stands here; to move it, put the tool down with Escape.", title_of(*item)));
@@ -85,6 +99,7 @@ ToolStep placed(const Tool& tool, const Site& site, const Click& click) {
         if constexpr (requires { kind.at; }) kind.at = click.at;
       },
       thing);
+  if (Downspout* downspout = std::get_if<Downspout>(&thing)) downspout->of = roof_at(site, click.at);
   return added(tool, site, std::move(thing), click.phase);
 }
 

@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "geom/drain/raster.hpp"
+#include "geom/drain/yard_flow.hpp"
 #include "geom/shape/path.hpp"
 #include "geom/site/footprint.hpp"
 
@@ -32,10 +33,7 @@ class Finder {
     for_each<TrenchDrain>(site_, [&](const Item& item, const TrenchDrain& drain) {
       add_inlet(item, drain.path, {drain.width_m, length(drain.path), drain.open_ratio, 1 - drain.clogged_ratio});
     });
-    for_each<Downspout>(site_, [&](const Item& item, const Downspout& downspout) {
-      if (const auto line = line_at(downspout.at))
-        system_.roofs.push_back({item.id, downspout.of, downspout.share_ratio, *line});
-    });
+    for_each<Downspout>(site_, [&](const Item& item, const Downspout& downspout) { add_downspout(item, downspout); });
     return std::move(system_);
   }
 
@@ -125,6 +123,14 @@ class Finder {
     if (!line) line = line_at(along.front());
     if (!line) return leave_out(item, "no tile line runs under it, so that it takes no water");
     system_.inlets.push_back({item.id, *line, along, grate});
+  }
+
+  void add_downspout(const Item& item, const Downspout& downspout) {
+    const Item* roof = find(site_, downspout.of);
+    if (roof == nullptr || !turns_water(*roof))
+      return leave_out(item, "it drains no roof: choose the bin, dryer or building that it is of");
+    if (const auto line = line_at(downspout.at))
+      system_.roofs.push_back({item.id, downspout.of, downspout.share_ratio, *line});
   }
 
   std::optional<std::size_t> line_at(SitePoint at, std::size_t except = static_cast<std::size_t>(-1)) const {

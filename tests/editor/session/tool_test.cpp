@@ -63,6 +63,16 @@ TEST_CASE("Every tool that can be used again stays in hand") {
   }
 }
 
+TEST_CASE("A downspout hangs on the roof that it is placed beside, and on none far from all") {
+  Site site;
+  site.items = {{{1}, "", 0, {}, Bin{.at = {0, 0}, .diameter_m = 10}}, {{2}, "", 0, {}, Building{.at = {20, 0}}}};
+  Hand hand{site, tool_for(Downspout{}), {}};
+  hand.click({6, 0});
+  hand.click({40, 40});
+  CHECK(std::get<Downspout>(hand.site.items[2].thing).of == ItemId{1});
+  CHECK(std::get<Downspout>(hand.site.items[3].thing).of == ItemId{});
+}
+
 TEST_CASE("Names of new items are not used twice") {
   Hand hand;
   for (int i = 0; i < 3; ++i) {

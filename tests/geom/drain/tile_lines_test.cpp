@@ -103,8 +103,10 @@ TEST_CASE("What cannot carry water is named, with why") {
   add(site, TileLine{.path = {{20, 40}, {20, 10}}, .start_depth_m = 1, .end_depth_m = 0.5});
   add(site, TileLine{.path = {{30, 40}, {40, 40}}});
   add(site, TileLine{.path = {{40, 40}, {30, 40}}});
+  add(site, Downspout{.at = {50, 50}});
   const TileSystem tiles = system_of(site);
-  REQUIRE(tiles.left_out.size() == 3);
+  REQUIRE(tiles.left_out.size() == 4);
+  CHECK(tiles.left_out[3].why.find("no roof") != std::string::npos);
   CHECK(tiles.left_out[0].why.find("rises") != std::string::npos);
   CHECK(tiles.left_out[1].why.find("come back to it") != std::string::npos);
   CHECK(tiles.left_out[2].why.find("no tile line runs under it") != std::string::npos);
