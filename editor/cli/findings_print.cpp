@@ -20,6 +20,7 @@ Json as_json(const Mend& mend, UnitSystem units) {
   out["change"] = mend.change;
   out["becomes"] = mend.becomes;
   out["unit"] = units_of(mend.quantity).front().suffix;
+  if (mend.along_m > 0) out["along"] = mend.along_m;
   return out;
 }
 

@@ -27,7 +27,7 @@ bool reads_kind(Question question, const Thing& thing) {
       return shapes_ground(thing) ||
              (!is_paper(thing) && !is_drain(thing) &&
               !is_one_of<Drive, Route, Gate, Scale, Well, OverheadLine, Culvert, Tunnel, Cover, Tank>(thing));
-    case Question::drain: return !is_paper(thing) && !is_one_of<Route, Gate, Spout, OverheadLine>(thing);
+    case Question::drain: return !is_paper(thing) && !is_one_of<Gate, Spout, OverheadLine>(thing);
     case Question::pace: return is_one_of<Bin, Leg, Dryer, OverheadHolding, Receiving, Conveyor, Spout>(thing);
     case Question::turn:
     case Question::clear:

@@ -5,6 +5,7 @@
 
 #include "geom/drain/bin_checks.hpp"
 #include "geom/drain/cover_map.hpp"
+#include "geom/drain/diversion.hpp"
 #include "geom/drain/outlines.hpp"
 #include "geom/drain/pit_checks.hpp"
 #include "geom/drain/pit_groundwater.hpp"
@@ -119,6 +120,10 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
   if (!curve.known()) answer.findings.push_back(distribution_missing());
   ask_pits(answer, site, surface, covers, curve, rules);
   ask_bins(answer, site, surface, rules, search);
+  const auto ask_again = [&](const Site& changed) {
+    return ask(changed, design_surface(changed), catalogs, MendSearch{false});
+  };
+  offer_diversions(answer, site, surface, rules, ask_again, search);
   answer.mends_sought = !search.left_some();
   if (answer.findings.empty()) {
     answer.findings.push_back(

@@ -114,6 +114,13 @@ Concentration concentration_along(const Flow& flow, const CoverMap& covers, cons
   return parts;
 }
 
+std::vector<Cell> catchment_of_pit(const Item& item, const Flow& flow) {
+  if (pit_body(item.thing) == nullptr || cell_at(flow.frame, place_of(item.thing)) == outside) return {};
+  const std::vector<Cell> rim = rim_cells(item, flow.frame);
+  const std::int32_t pond = pond_touching(flow, rim);
+  return catchment(flow, pond == no_depression ? rim : cells_of(flow, pond));
+}
+
 std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow,
                                   const CoverMap& covers, const Storm& storm, const MassCurve& curve) {
   const PitBody* body = pit_body(item.thing);

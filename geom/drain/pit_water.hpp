@@ -61,6 +61,9 @@ bool worth_showing(const Depression& depression);
 std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow,
                                   const CoverMap& covers, const Storm& storm, const MassCurve& curve);
 
+/// The ground that drains to its rim, or to the pond that reaches its rim; nothing likewise.
+std::vector<Cell> catchment_of_pit(const Item& item, const Flow& flow);
+
 /// Sheet flow over at most 100 ft, then shallow concentrated flow.
 Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way,
                                   double two_year_rain_m);

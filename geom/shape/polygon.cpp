@@ -158,6 +158,15 @@ Region strip(const SitePath& path, double width_m) {
   return from_boost(out);
 }
 
+SitePath simplified(const SitePath& path, double off_m) {
+  BoostLine line, fewer;
+  for (const SitePoint& p : path) line.emplace_back(p.x, p.y);
+  bg::simplify(line, fewer, off_m);
+  SitePath out;
+  for (const auto& p : fewer) out.push_back({p.x(), p.y()});
+  return out;
+}
+
 Polygon disc(SitePoint centre, double radius_m, int corners) {
   Polygon out;
   for (int i = 0; i < corners; ++i) {

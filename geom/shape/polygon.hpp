@@ -43,6 +43,8 @@ Region common(const Region& a, const Region& b);
 Region offset(const Region& region, double by_m, int chords_per_turn = 64);
 /// The strip of a width along a path, with flat ends and round corners.
 Region strip(const SitePath& path, double width_m);
+/// The path with fewer points, none of those left out farther than `off_m` from it.
+SitePath simplified(const SitePath& path, double off_m);
 
 /// A regular polygon around a circle's centre, its corners on the circle.
 Polygon disc(SitePoint centre, double radius_m, int corners = 64);

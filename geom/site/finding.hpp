@@ -26,6 +26,8 @@ struct Mend {
   double change = 0;
   double becomes = 0;
   Edits edits;
+  double along_m = 0;    ///< how long it is, where it is built along a line
+  std::string across{};  ///< which way `becomes` is measured there: "high", "deep"
   bool operator==(const Mend&) const = default;
 };
 

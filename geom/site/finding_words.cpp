@@ -56,6 +56,9 @@ std::string margin_words(const Finding& finding, UnitSystem units) {
 
 std::string mend_words(const Mend& mend, UnitSystem units) {
   if (mend.change == 0) return mend.action;
+  if (mend.along_m > 0)
+    return fmt::format("{}, {} {} and {} long", mend.action, text_of(mend.becomes, mend.quantity, units), mend.across,
+                       text_of(mend.along_m, Quantity::length, units));
   if (mend.becomes == mend.change)
     return fmt::format("{} by {}", mend.action, text_of(std::abs(mend.change), mend.quantity, units));
   return fmt::format("{} by {} to {}", mend.action, text_of(std::abs(mend.change), mend.quantity, units),
