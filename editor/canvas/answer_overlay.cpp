@@ -128,13 +128,18 @@ void draw_over_plan(const AnswerInput& input, const Drawing& drawing, ImDrawList
   draw(drawing, placement_of(input.view, input.look), input.look, list);
 }
 
+PlanBelow plan_below(const AnswerInput& input) {
+  return {input.session.site(), input.plan, input.session.history.revision(),
+          input.look.px_per_mm() / input.view.px_per_m};
+}
+
 }  // namespace
 
 void draw_answer(const AnswerInput& input, AnswerCache& kept, ImDrawList& list) {
   const Question question = input.session.question;
   if (question == Question::reach) draw_reach(input, list);
   if (question == Question::turn) draw_over_plan(input, kept.turn(input.answers), list);
-  if (question == Question::drain) draw_over_plan(input, kept.drain(input.answers), list);
+  if (question == Question::drain) draw_over_plan(input, kept.drain(input.answers, plan_below(input)), list);
   const Findings& findings = findings_of(input.answers, question);
   for (const Finding& finding : findings) {
     // Reach draws its spouts itself, in the colour of their verdicts.

@@ -13,6 +13,7 @@ struct AnswerInput {
   const session::View& view;
   const Answers& answers;
   const look::Look& look;
+  const Drawing& plan;  ///< that lies below
 };
 
 void draw_answer(const AnswerInput& input, AnswerCache& kept, ImDrawList& list);

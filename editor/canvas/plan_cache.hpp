@@ -11,6 +11,8 @@ class PlanCache {
  public:
   /// `revision` names the site's state: the same number promises the same site.
   const Drawing& drawing(const Site& site, std::uint64_t revision, PlanStyle style);
+  /// As it was last made.
+  const Drawing& drawn() const { return drawing_; }
   /// How often the ground's shades and contours have been made.
   int times_shaped() const { return times_shaped_; }
 

@@ -35,7 +35,7 @@ void App::frame() {
   canvas::show(canvas_, session_, layout.plan, look_, [&](const session::View& view, ImDrawList& list) {
     if (session_.question == Question::drain && state_.shows_storm)
       storm_overlay_.draw(storms_.record(), state_.storm_time_s, view, look_, list);
-    canvas::draw_answer({session_, view, work.answers, look_}, kept_answers_, list);
+    canvas::draw_answer({session_, view, work.answers, look_, canvas_.plan.drawn()}, kept_answers_, list);
   });
   panels::show_tray(work, layout.tray);
   panels::show_right_side(work, layout.right);

@@ -164,8 +164,12 @@ std::vector<Contour> contours(const LevelGrid& ground, double interval_m) {
 
 double sensible_interval_m(double relief_m, UnitSystem system) {
   constexpr double most_levels = 20;
+  return least_interval_m(relief_m / most_levels, system);
+}
+
+double least_interval_m(double no_less_m, UnitSystem system) {
   const double unit_m = shown_unit(Quantity::length, system).factor;
-  const double least = relief_m / unit_m / most_levels;
+  const double least = no_less_m / unit_m;
   for (double decade = 0.1;; decade *= 10) {
     for (const double step : {1.0, 2.0, 5.0}) {
       if (decade * step >= least) return decade * step * unit_m;

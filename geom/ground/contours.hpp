@@ -23,6 +23,9 @@ std::vector<Contour> contours(const LevelGrid& ground, double interval_m);
 /// levels over a relief.
 double sensible_interval_m(double relief_m, UnitSystem system);
 
+/// The least of that series that is no less; 0.1 of the unit at least.
+double least_interval_m(double no_less_m, UnitSystem system);
+
 /// Highest less lowest level; 0 of an empty grid.
 double relief_m(const LevelGrid& ground);
 

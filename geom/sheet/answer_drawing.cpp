@@ -9,24 +9,15 @@ namespace {
 const Stroke swept_edge{palette::water.faded(0.75), 0.3, {}};
 const Stroke driven_line{palette::water.faded(0.6), 0.2, {2.4, 1.2}};
 const Stroke water_edge{palette::water, 0.25, {}};
-const Stroke way_of_water{palette::water, 0.3, {}};
 const Stroke catchment_edge{palette::water.faded(0.6), 0.25, {1.2, 1.0}};
 
 constexpr double course_step_m = 1.0;
-constexpr double arrow_mm = 1.8;
-
-void add_way(Drawing& drawing, const SitePath& way) {
-  if (way.size() < 2) return;
-  drawing.marks.push_back(line(way, way_of_water));
-  drawing.marks.push_back(arrowhead(way.back(), way.back() - way[way.size() - 2], arrow_mm, way_of_water));
-}
 
 void add_pond(Drawing& drawing, const drain::Pond& pond) {
   AreaMark water{{}, palette::water.faded(0.28)};
   for (const SitePath& ring_of_pond : pond.rings) water.rings.push_back(on_plan(ring_of_pond));
   drawing.marks.push_back(std::move(water));
   for (const SitePath& ring_of_pond : pond.rings) drawing.marks.push_back(ring(ring_of_pond, water_edge));
-  add_way(drawing, pond.way_out);
 }
 
 }  // namespace
@@ -44,7 +35,6 @@ Drawing drain_drawing(const drain::Answer& answer) {
   Drawing drawing;
   for (const drain::PitWater& pit : answer.pits) {
     for (const SitePath& edge : pit.catchment_rings) drawing.marks.push_back(ring(edge, catchment_edge));
-    add_way(drawing, pit.longest_way);
   }
   for (const drain::Pond& pond : answer.ponds) add_pond(drawing, pond);
   return drawing;

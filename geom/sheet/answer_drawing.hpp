@@ -1,5 +1,5 @@
 // What a question has computed, drawn over the plan in site metres: the area that a vehicle sweeps, the water that
-// stands and the ways it takes. The findings' own signs are drawn by overlay.hpp.
+// stands. The findings' own signs are drawn by overlay.hpp.
 #pragma once
 
 #include "geom/drain/drain.hpp"
@@ -11,7 +11,7 @@ namespace yardwright {
 /// The edge of the area that each route's bodies sweep, and the path of the front axle.
 Drawing turn_drawing(const turn::Answer& answer);
 
-/// Ponds, the way out of each, the catchment of each pit and the longest way of its water.
+/// Ponds and the catchment of each pit.
 Drawing drain_drawing(const drain::Answer& answer);
 
 }  // namespace yardwright

@@ -6,10 +6,11 @@
 
 #include "geom/drain/pit_words.hpp"
 #include "geom/sheet/answer_drawing.hpp"
+#include "geom/sheet/drain_plan.hpp"
 #include "geom/sheet/label_spots.hpp"
 #include "geom/sheet/marks.hpp"
+#include "geom/sheet/plan_item.hpp"
 #include "geom/sheet/size_words.hpp"
-#include "geom/sheet/water_ways.hpp"
 #include "geom/site/footprint.hpp"
 #include "geom/site/item_verdict.hpp"
 #include "geom/units/text.hpp"
@@ -144,14 +145,10 @@ PlanParts turn_parts(const turn::Answer& answer, const PlanStyle& style) {
 
 PlanParts drain_parts(const drain::Answer& answer, const DesignSurface& surface, const Site& site,
                       const PlanStyle& style) {
-  const double interval_m = contour_interval_m(surface, style.units);
-  PlanStyle unlabelled = style;
-  unlabelled.labels = false;
-  PlanParts parts = contour_parts(surface.existing, interval_m, unlabelled,
-                                  {palette::faint_ink, palette::quiet_ink, palette::quiet_ink, {1.4, 0.9}});
-  add(parts, contour_parts(surface.design, interval_m, style, {palette::contour, palette::earth, palette::earth, {}}));
-  add(parts, water_ways(answer.flow, style));
-  for (Mark& mark : drain_drawing(answer).marks) parts.shapes.push_back(std::move(mark));
+  const double interval_m = drainage_interval_m(surface, style);
+  PlanParts parts = design_contour_parts(surface, interval_m, style);
+  add(parts, drain_shape_parts(drain_shape(answer, surface, interval_m), answer, surface, site, style,
+                               plan::obstacles_of(site)));
   for (const drain::Pond& pond : answer.ponds) add_pond_words(parts, pond, style);
   for (const drain::PitWater& pit : answer.pits) add_pit_words(parts, pit, site, style);
   return parts;

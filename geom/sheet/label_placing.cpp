@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "geom/sheet/paper_obstacle.hpp"
+
 namespace yardwright {
 
 namespace {
@@ -11,50 +13,6 @@ constexpr double over_window = 200;
 constexpr double names_another = 4;  ///< times what crossing its edge costs: words inside a thing are read as its own
 constexpr double too_much = 5;       ///< above this a label is left out that may be
 constexpr int rounds = 3;            ///< the first places, the others improve
-
-/// An obstacle on the paper, with a circle about it that tells most of them away quickly.
-struct PaperObstacle {
-  std::vector<PaperPoint> line;  ///< empty for a disc
-  PaperPoint middle;
-  double radius_mm = 0;
-  double weight = 0;
-  bool solid = false;
-  ItemId owner;
-};
-
-PaperObstacle on_paper(const Obstacle& obstacle, double metres_per_mm) {
-  PaperObstacle paper{{}, {}, 0, obstacle.weight, obstacle.solid, obstacle.owner};
-  if (const Disc* disc = std::get_if<Disc>(&obstacle.shape)) {
-    paper.middle = on_paper(disc->centre, metres_per_mm);
-    paper.radius_mm = disc->radius_m / metres_per_mm + obstacle.margin_mm;
-    return paper;
-  }
-  const SitePath& path = std::get<SitePath>(obstacle.shape);
-  for (const SitePoint point : path) paper.line.push_back(on_paper(point, metres_per_mm));
-  if (obstacle.solid && !path.empty()) paper.line.push_back(paper.line.front());
-  const Box box = box_of(path);
-  paper.middle = on_paper(between(box.low, box.high, 0.5), metres_per_mm);
-  paper.radius_mm = distance(box.low, box.high) / 2 / metres_per_mm;
-  return paper;
-}
-
-bool crosses_edge(const LabelBox& box, const PaperObstacle& obstacle) {
-  if (obstacle.line.empty()) {
-    const auto corners = box.corners();
-    const bool all_inside =
-        std::ranges::all_of(corners, [&](PaperPoint p) { return distance(p, obstacle.middle) < obstacle.radius_mm; });
-    return !all_inside && distance_to(box, obstacle.middle) < obstacle.radius_mm;
-  }
-  for (std::size_t i = 1; i < obstacle.line.size(); ++i) {
-    if (crosses(box, obstacle.line[i - 1], obstacle.line[i])) return true;
-  }
-  return false;
-}
-
-bool lies_in(const LabelBox& box, const PaperObstacle& obstacle) {
-  if (obstacle.line.empty()) return distance(box.middle, obstacle.middle) < obstacle.radius_mm;
-  return contains(obstacle.line, box.middle);
-}
 
 class Placing {
  public:
@@ -131,7 +89,7 @@ class Placing {
   }
 
   static double cost_against(const Label& label, const LabelBox& box, const PaperObstacle& obstacle) {
-    if (length(box.middle - obstacle.middle) > box.reach_mm() + obstacle.radius_mm) return 0;
+    if (!is_near(box, obstacle)) return 0;
     const bool own = obstacle.owner == label.owner && label.owner != ItemId{};
     if (obstacle.solid && !own && lies_in(box, obstacle)) return names_another * obstacle.weight;
     return crosses_edge(box, obstacle) ? obstacle.weight : 0;

@@ -205,7 +205,7 @@ Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
   panel_boxes(words, set.layout.panels);
   SheetColumn column{words, set.layout.panels};
   column.title(title_of(question), std::string{asked_by(question)});
-  column.key(key_of(question, set.site, set.answers));
+  column.key(key_of(question, set.site, set.answers, style));
   column.findings_of(question, told, set.site.units, set.findings_sheets);
   column.foot(title, style.metres_per_mm, set.site.units);
   return composed(set, std::move(parts), placed_in(ground, set.layout.plan, ratio), style.metres_per_mm, words,

@@ -5,9 +5,11 @@
 #include <algorithm>
 #include <optional>
 
-#include "geom/ground/contours.hpp"
+#include "geom/ground/graded_contours.hpp"
+#include "geom/sheet/drain_plan.hpp"
 #include "geom/sheet/plan_parts.hpp"
 #include "geom/sheet/size_words.hpp"
+#include "geom/sheet/slope_arrows.hpp"
 #include "geom/site/footprint.hpp"
 
 namespace yardwright {
@@ -94,22 +96,34 @@ void add_water_keys(std::vector<KeyRow>& rows, const drain::Answer& answer) {
     rows.push_back(key_of_area(palette::water.faded(0.28), {palette::water, 0.25, {}},
                                "hollow, full to where it spills, and its way out"));
   }
-  rows.push_back(key_of_line({palette::water.faded(0.45), 0.22, {}}, "where water runs together"));
+  KeyRow way = key_of_line(gathering_way_stroke, "where water runs together, and which way");
+  way.sample.push_back(LineMark{{{2.6, -0.9}, {4.2, 0}, {2.6, 0.9}}, gathering_way_stroke, false});
+  rows.push_back(std::move(way));
   if (answer.pits.empty()) return;
   rows.push_back(key_of_line({palette::water.faded(0.6), 0.25, {1.2, 1.0}}, "ground that drains to a pit"));
-  rows.push_back(key_of_line({palette::water, 0.3, {}}, "longest way of its water"));
+  rows.push_back(key_of_line(told_way_stroke, "longest way of its water"));
 }
 
-std::vector<KeyRow> drain_key(const Site& site, const Answers& answers) {
-  const auto length_words = [&](double metres) { return short_text_of(metres, Quantity::length, site.units); };
-  const double interval_m = contour_interval_m(answers.surface, site.units);
-  std::vector<KeyRow> rows;
-  if (interval_m > 0) {
-    rows.push_back(key_of_line({palette::earth, 0.25, {}},
-                               "contour of the ground as it will lie, every " + length_words(interval_m)));
+KeyRow key_of_contours(const ContourLook& look, std::string words) {
+  return key_of_line({look.index_line, look.index_mm, look.dash_mm}, std::move(words));
+}
+
+void add_ground_keys(std::vector<KeyRow>& rows, const DesignSurface& surface, const PlanStyle& style) {
+  const double interval_m = drainage_interval_m(surface, style);
+  if (!(interval_m > 0)) return;
+  const auto length_words = [&](double metres) { return short_text_of(metres, Quantity::length, style.units); };
+  rows.push_back(key_of_contours(design_contour_look,
+                                 fmt::format("contour of the ground as it will lie, every {}, heavier every {}",
+                                             length_words(interval_m), length_words(5 * interval_m))));
+  if (!existing_contours_where_graded(surface, interval_m).empty())
     rows.push_back(
-        key_of_line({palette::quiet_ink, 0.25, {1.4, 0.9}}, "contour of the ground as it lies, where it differs"));
-  }
+        key_of_contours(existing_contour_look, "contour of the ground as it lies today, where it is graded"));
+  rows.push_back({slope_arrow_sample(), "the ground will fall this way, by so much"});
+}
+
+std::vector<KeyRow> drain_key(const Site& site, const Answers& answers, const PlanStyle& style) {
+  std::vector<KeyRow> rows;
+  add_ground_keys(rows, answers.surface, style);
   add_water_keys(rows, *answers.drain);
   rows.push_back(
       {{},
@@ -153,11 +167,11 @@ Box ground_of(Question question, const Site& site, const Answers& answers) {
   return *ground.box();
 }
 
-std::vector<KeyRow> key_of(Question question, const Site& site, const Answers& answers) {
+std::vector<KeyRow> key_of(Question question, const Site& site, const Answers& answers, const PlanStyle& style) {
   switch (question) {
     case Question::reach: return reach_key(*answers.reach);
     case Question::turn: return turn_key(site, *answers.turn);
-    case Question::drain: return drain_key(site, answers);
+    case Question::drain: return drain_key(site, answers, style);
     case Question::clear: return clear_key(*answers.clear);
     case Question::pace: return {{{}, "flows: by the centre sump alone"}, {{}, "stays: on the floor, without a sweep"}};
     case Question::grow: break;

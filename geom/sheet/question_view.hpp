@@ -10,6 +10,7 @@ namespace yardwright {
 /// between. Drain: the whole yard.
 Box ground_of(Question question, const Site& site, const Answers& answers);
 
-std::vector<KeyRow> key_of(Question question, const Site& site, const Answers& answers);
+/// `style` is that of the plan.
+std::vector<KeyRow> key_of(Question question, const Site& site, const Answers& answers, const PlanStyle& style);
 
 }  // namespace yardwright

@@ -77,17 +77,21 @@ TEST_CASE("A picture that comes in later is drawn though the yard is the same") 
 }
 
 TEST_CASE("An answer's drawing is made once, and again for another answer") {
-  const Answers answers = check(scenes::old_yard(), shipped_catalogs());
+  const Site site = scenes::old_yard();
+  const Answers answers = check(site, shipped_catalogs());
+  const Drawing nothing;
+  const PlanBelow plan{site, nothing, 1, 0.5};
   AnswerCache kept;
-  const auto* first = &kept.drain(answers);
+  const auto* first = &kept.drain(answers, plan);
   CHECK(first->marks.size() > 3);
   for (int frame = 0; frame < 5; ++frame) {
-    std::ignore = kept.drain(answers);
+    std::ignore = kept.drain(answers, plan);
     std::ignore = kept.turn(answers);
   }
   CHECK(kept.times_made() == 2);
   Answers other = answers;
   other.drain = std::make_shared<drain::Answer>();
-  CHECK(kept.drain(other).marks.empty());
+  other.surface = {};
+  CHECK(kept.drain(other, plan).marks.empty());
   CHECK(kept.times_made() == 3);
 }

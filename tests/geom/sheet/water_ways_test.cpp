@@ -46,5 +46,5 @@ TEST_CASE("No piece of a way is drawn twice, and every way begins where enough g
 
 TEST_CASE("Without ground there are no ways") {
   CHECK(gathering_ways({}, 1).empty());
-  CHECK(water_ways({}, {}).shapes.empty());
+  CHECK(way_parts(water_ways({}), 0.5).shapes.empty());
 }
