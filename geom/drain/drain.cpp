@@ -6,10 +6,12 @@
 #include "geom/drain/bin_checks.hpp"
 #include "geom/drain/cover_map.hpp"
 #include "geom/drain/diversion.hpp"
+#include "geom/drain/idle_drains.hpp"
 #include "geom/drain/outlines.hpp"
 #include "geom/drain/pit_checks.hpp"
 #include "geom/drain/pit_groundwater.hpp"
 #include "geom/drain/raster.hpp"
+#include "geom/drain/tile_checks.hpp"
 #include "geom/drain/tile_lines.hpp"
 #include "geom/drain/yard_flow.hpp"
 #include "geom/site/footprint.hpp"
@@ -60,8 +62,8 @@ void name_unknown_covers(Answer& answer, const CoverMap& covers) {
 }
 
 /// A pipe or an inlet that carries nothing is told, for else it would look as if it did.
-void name_idle_drains(Answer& answer, const Site& site, const DesignSurface& surface) {
-  for (const LeftOut& left : tile_system(site, surface).left_out) {
+void name_idle_drains(Answer& answer, const Site& site, const DesignSurface& surface, const TileSystem& tiles) {
+  for (const LeftOut& left : idle_drains(site, surface, tiles)) {
     const Item& item = *find(site, left.item);
     answer.findings.push_back(not_checked(Question::drain, "drain.pipes", {item.id},
                                           title_of(item) + " is not counted as carrying water", left.why));
@@ -70,12 +72,13 @@ void name_idle_drains(Answer& answer, const Site& site, const DesignSurface& sur
 }
 
 void ask_pits(Answer& answer, const Site& site, const DesignSurface& surface, const CoverMap& covers,
-              const MassCurve& curve, const RuleBook& rules) {
+              const ChannelMap& channels, const MassCurve& curve, const RuleBook& rules) {
   for (const Item& item : site.items) {
     if (pit_body(item.thing) == nullptr) continue;
     std::ranges::move(judge_groundwater(site, item, surface, rules), std::back_inserter(answer.findings));
-    const auto water =
-        covers.covers.empty() ? std::nullopt : pit_water(item, surface, answer.flow, covers, site.storm, curve);
+    const auto water = covers.covers.empty()
+                           ? std::nullopt
+                           : pit_water(item, surface, answer.flow, covers, channels, site.storm, curve);
     if (!water) {
       answer.findings.push_back(not_checked(
           Question::drain, "drain.rim-freeboard", {item.id}, "Water around " + title_of(item) + " was not checked",
@@ -115,10 +118,16 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
   answer.ponds = ponds_of(answer.flow);
   const CoverMap covers = cover_map(site, catalogs, answer.flow.frame);
   name_unknown_covers(answer, covers);
-  name_idle_drains(answer, site, surface);
+  const TileSystem tiles = tile_system(site, surface);
+  name_idle_drains(answer, site, surface, tiles);
+  const ChannelMap channels = channel_map(site, surface);
   const MassCurve curve = curve_of(site.storm.type, site.storm.own_curve, catalogs.storms);
   if (!curve.known()) answer.findings.push_back(distribution_missing());
-  ask_pits(answer, site, surface, covers, curve, rules);
+  ask_pits(answer, site, surface, covers, channels, curve, rules);
+  if (!covers.covers.empty()) {
+    const auto runoff = tile_runoff(site, tiles, answer.flow, covers, channels);
+    std::ranges::move(judge_tiles(site, tiles, runoff, curve, rules), std::back_inserter(answer.findings));
+  }
   ask_bins(answer, site, surface, rules, search);
   const auto ask_again = [&](const Site& changed) {
     return ask(changed, design_surface(changed), catalogs, MendSearch{false});

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "geom/drain/catchment_water.hpp"
 #include "geom/drain/hollows.hpp"
 #include "geom/drain/outlines.hpp"
 #include "geom/drain/raster.hpp"
@@ -11,9 +12,6 @@
 namespace yardwright::drain {
 
 namespace {
-
-// HEC-22 4th ed., chapter 4: sheet flow is most often under 100 ft (read).
-constexpr double longest_sheet_m = 30.48;
 
 std::size_t at(Cell cell) { return static_cast<std::size_t>(cell); }
 
@@ -46,16 +44,15 @@ std::vector<Cell> cells_of(const Flow& flow, std::int32_t depression) {
   return cells;
 }
 
-void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, const std::vector<Cell>& cells,
-                   const std::vector<Cell>& outlets, const Storm& storm) {
-  const std::vector<CoverPart> parts = cover_parts(covers, flow.frame, cells);
-  const std::vector<Cell> way = longest_path(flow, cells, outlets);
-  for (const CoverPart& part : parts) water.catchment_m2 += part.area_m2;
+void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, const ChannelMap& channels,
+                   const std::vector<Cell>& cells, const std::vector<Cell>& outlets, const Storm& storm) {
+  const CatchmentWater of = catchment_water(flow, covers, channels, cells, outlets, storm.two_year_rain_m);
+  water.catchment_m2 = of.area_m2;
   water.catchment_rings = smooth_rings_around(flow.frame, cells);
-  water.longest_way = as_path(flow.frame, way);
-  water.curve_number = composite_curve_number(parts);
-  water.rational_c = composite_rational_c(parts);
-  water.concentration = concentration_along(flow, covers, way, storm.two_year_rain_m);
+  water.longest_way = as_path(flow.frame, of.longest_way);
+  water.curve_number = of.curve_number;
+  water.rational_c = of.rational_c;
+  water.concentration = of.concentration;
 }
 
 void add_runoff(PitWater& water, const Storm& storm, const MassCurve& curve) {
@@ -82,36 +79,10 @@ PondAtPit pond_filled(const Flow& flow, std::int32_t number, const std::vector<C
   return at_pit;
 }
 
-double fall_ratio(double from_m, double to_m, double run_m) {
-  return run_m > 0 ? std::max(from_m - to_m, 0.0) / run_m : 0;
-}
-
 }  // namespace
 
 bool worth_showing(const Depression& depression) {
   return depression.depth_m >= least_pond_depth_m && depression.volume_m3 >= least_pond_volume_m3;
-}
-
-Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way,
-                                  double two_year_rain_m) {
-  Concentration parts;
-  if (way.size() < 2) return parts;
-  const SitePath path = as_path(flow.frame, way);
-  std::size_t turn = 0;  // where sheet flow has come together
-  while (turn + 1 < path.size()) {
-    const double step_m = distance(path[turn], path[turn + 1]);
-    if (parts.sheet_m + step_m > longest_sheet_m) break;
-    parts.sheet_m += step_m;
-    ++turn;
-  }
-  for (std::size_t i = turn; i + 1 < path.size(); ++i) parts.shallow_m += distance(path[i], path[i + 1]);
-  const auto level_m = [&](std::size_t i) { return static_cast<double>(flow.filled_m[at(way[i])]); };
-  const CellCover& first = covers.at(way.front());
-  parts.sheet_s =
-      sheet_flow_s(first.sheet_n, parts.sheet_m, fall_ratio(level_m(0), level_m(turn), parts.sheet_m), two_year_rain_m);
-  const double slope = fall_ratio(level_m(turn), level_m(way.size() - 1), parts.shallow_m);
-  parts.shallow_s = parts.shallow_m / shallow_flow_m_per_s(slope, covers.at(way[turn]).paved);
-  return parts;
 }
 
 std::vector<Cell> catchment_of_pit(const Item& item, const Flow& flow) {
@@ -122,7 +93,8 @@ std::vector<Cell> catchment_of_pit(const Item& item, const Flow& flow) {
 }
 
 std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow,
-                                  const CoverMap& covers, const Storm& storm, const MassCurve& curve) {
+                                  const CoverMap& covers, const ChannelMap& channels, const Storm& storm,
+                                  const MassCurve& curve) {
   const PitBody* body = pit_body(item.thing);
   const SitePoint place = place_of(item.thing);
   if (body == nullptr || cell_at(flow.frame, place) == outside) return std::nullopt;
@@ -133,7 +105,7 @@ std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface
   const std::int32_t pond = pond_touching(flow, rim);
   const std::vector<Cell> outlets = pond == no_depression ? rim : cells_of(flow, pond);
   const std::vector<Cell> cells = catchment(flow, outlets);
-  add_catchment(water, flow, covers, cells, outlets, storm);
+  add_catchment(water, flow, covers, channels, cells, outlets, storm);
   add_runoff(water, storm, curve);
   if (pond == no_depression) return water;
   const auto pond_of = [&](double runoff_m) { return pond_filled(flow, pond, cells, rim, runoff_m); };

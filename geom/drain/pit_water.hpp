@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "geom/drain/concentration.hpp"
 #include "geom/drain/cover_map.hpp"
 #include "geom/drain/flow.hpp"
 #include "geom/drain/recurrence.hpp"
@@ -23,13 +24,6 @@ struct PondAtPit {
   double level_m = 0;
   double spill_level_m = 0;
   double holds_m3 = 0;  ///< to the spill level
-};
-
-/// The way of the farthest water, in the parts of TR-55.
-struct Concentration {
-  double sheet_m = 0, sheet_s = 0;
-  double shallow_m = 0, shallow_s = 0;
-  double total_s() const { return sheet_s + shallow_s; }
 };
 
 struct PitWater {
@@ -59,13 +53,10 @@ bool worth_showing(const Depression& depression);
 /// Nothing for an item without a pit, or with one outside the ground. `curve` is how the storm's rain falls; it may be
 /// not known.
 std::optional<PitWater> pit_water(const Item& item, const DesignSurface& surface, const Flow& flow,
-                                  const CoverMap& covers, const Storm& storm, const MassCurve& curve);
+                                  const CoverMap& covers, const ChannelMap& channels, const Storm& storm,
+                                  const MassCurve& curve);
 
 /// The ground that drains to its rim, or to the pond that reaches its rim; nothing likewise.
 std::vector<Cell> catchment_of_pit(const Item& item, const Flow& flow);
-
-/// Sheet flow over at most 100 ft, then shallow concentrated flow.
-Concentration concentration_along(const Flow& flow, const CoverMap& covers, const std::vector<Cell>& way,
-                                  double two_year_rain_m);
 
 }  // namespace yardwright::drain

@@ -146,6 +146,18 @@ Finding judge_wall(const Item& item, const WallStory& wall, const RuleBook& rule
   return finding;
 }
 
+Finding judge_tile(const Site& site, const Item& item, const PipeStory& tile, const RuleBook& rules) {
+  Finding finding =
+      judged(Question::drain, rules.at("drain.storm-tile"), Bound::at_most, tile.full_s, {item.id}, Verdict::caution);
+  finding.place = *path_of(item.thing);
+  finding.title = finding.verdict == Verdict::pass ? title_of(item) + " carries what comes to it in the storm"
+                                                   : title_of(item) + " turns water away in the storm";
+  finding.note = text_of(tile.highest_m3_per_s, Quantity::flow, site.units) + " at most came out of its end";
+  if (finding.verdict != Verdict::pass)
+    finding.note += "; what it turned away stands at its inlets and beside its roofs";
+  return finding;
+}
+
 /// Of a storm that was stopped nobody knows the rest.
 void take_passes_back(Findings& findings) {
   for (Finding& finding : findings) {
@@ -191,6 +203,9 @@ Findings judge_storm(const Site& site, const StormStory& story, const RuleBook& 
   }
   for (const WallStory& wall : story.walls) {
     if (const Item* item = find(site, wall.item)) findings.push_back(judge_wall(*item, wall, rules));
+  }
+  for (const PipeStory& tile : story.tiles) {
+    if (const Item* item = find(site, tile.item)) findings.push_back(judge_tile(site, *item, tile, rules));
   }
   if (story.stopped) take_passes_back(findings);
   for (const std::string& words : story.left_out)

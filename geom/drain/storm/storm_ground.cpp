@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 
+#include "geom/drain/idle_drains.hpp"
 #include "geom/drain/raster.hpp"
 #include "geom/drain/yard_flow.hpp"
 #include "geom/site/footprint.hpp"
@@ -184,10 +185,10 @@ class Builder {
   }
 
   void add_culvert(const Item& item, const Culvert& culvert) {
-    if (culvert.path.size() < 2) return leave_out(item, "it has no path");
+    if (const std::string why = why_idle(culvert, surface_); !why.empty()) return leave_out(item, why);
     const Cell start = open_mouth(culvert.path.front()), end = open_mouth(culvert.path.back());
     if (start == outside || end == outside || start == end)
-      return leave_out(item, "its ends lie outside the known ground, in a wall, or on one place");
+      return leave_out(item, "an end of it lies in a wall, or both on one place");
     // An end that would stick out of the ground lies on it.
     const auto invert_m = [&](Cell cell, SitePoint end_at, double depth_m) {
       return std::min(surface_.level_m(end_at) - depth_m, static_cast<double>(surface_.design.values()[at(cell)]));

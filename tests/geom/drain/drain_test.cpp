@@ -161,7 +161,7 @@ TEST_CASE("Water takes the times of sheet and shallow flow along a plane", "[dra
   const Flow flow = yard_flow(site, {site.ground.levels, site.ground.levels});
   const CoverMap covers = cover_map(site, shipped_catalogs(), flow.frame);
   const std::vector<Cell> way = flow_path(flow, cell_at(flow.frame, {50, 99.5}));
-  const Concentration parts = concentration_along(flow, covers, way, 3 * inch);
+  const Concentration parts = concentration_along(flow, covers, {}, way, 3 * inch);
   CHECK(parts.sheet_m == Approx(30));
   CHECK(parts.shallow_m == Approx(69));
   CHECK(parts.sheet_s == Approx(sheet_flow_s(0.15, 30, 0.02, 3 * inch)).epsilon(1e-4));

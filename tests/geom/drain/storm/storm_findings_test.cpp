@@ -60,3 +60,16 @@ TEST_CASE("A pit whose pump failed says how long after it was full") {
   CHECK(note.find("it rises by up to 2.40 m an hour") != std::string::npos);
   CHECK(note.find("it is full 0.50 h after its pump should have started") != std::string::npos);
 }
+
+TEST_CASE("A tile line that turns water away for long is told, one that is full for a minute passes") {
+  Site site = yard();
+  site.items.push_back({{2}, "Main", 0, {}, TileLine{.path = {{0, 0}, {10, 0}}}});
+  for (const double full_s : {60.0, 3600.0}) {
+    StormStory told;
+    told.tiles.push_back({{2}, {}, 0.01, full_s});
+    const Finding finding = judge_storm(site, told, shipped_rule_book()).front();
+    CHECK(finding.rule == "drain.storm-tile");
+    CHECK(finding.measured == full_s);
+    CHECK(finding.verdict == (full_s > 900 ? Verdict::caution : Verdict::pass));
+  }
+}
