@@ -66,7 +66,8 @@ void LiveCheck::ask_one(Question question, const Site& site) {
       return publish(question, &Answers::turn,
                      turn::ask(site, surface, in_force_, {MendSearch{false}, before.turn.get()}));
     case Question::drain:
-      return publish(question, &Answers::drain, drain::ask(site, surface, in_force_, MendSearch{false}));
+      return publish(question, &Answers::drain,
+                     drain::ask(site, surface, in_force_, {MendSearch{false}, before.drain.get()}));
     case Question::clear: return publish(question, &Answers::clear, clear::ask(site, surface, in_force_));
     case Question::pace: return publish(question, &Answers::pace, pace::ask(site, surface, in_force_));
     case Question::grow: return;
@@ -90,7 +91,7 @@ void LiveCheck::seek_mends(std::stop_token stop) {
   const Answers now = answers();
   const MendSearch search{true, std::move(stop)};
   if (!now.drain->mends_sought)
-    publish(Question::drain, &Answers::drain, drain::ask(asked_, now.surface, in_force_, search));
+    publish(Question::drain, &Answers::drain, drain::ask(asked_, now.surface, in_force_, {search, now.drain.get()}));
   if (!now.turn->mends_sought)
     publish(Question::turn, &Answers::turn, turn::ask(asked_, now.surface, in_force_, {search, now.turn.get()}));
 }

@@ -98,7 +98,7 @@ WaterAtWall water_at_wall(const Item& item, const Flow& flow) {
 /// The bin on a pad that stands out of the water but for the depth that is borne; flooded again, since it may turn the
 /// water against another wall or dam it higher.
 std::optional<Mend> pad_above_water(const Site& site, const Item& item, const Bin& bin, const DesignSurface& surface,
-                                    const WaterAtWall& water, double borne_m) {
+                                    const Flow& flow, const WaterAtWall& water, double borne_m) {
   const double cell_m = surface.existing.frame().cell_m;
   Pad pad;
   pad.outline = disc(bin.at, bin.diameter_m / 2 + 2 * cell_m, 48).outer;
@@ -107,7 +107,7 @@ std::optional<Mend> pad_above_water(const Site& site, const Item& item, const Bi
   const Item placed{next_id(site), "Pad of " + title_of(item), item.phase, {}, pad};
   const Edits edits{PutItem{placed}};
   const Site mended = apply(site, edits);
-  if (water_at_wall(item, yard_flow(mended, design_surface(mended))).depth_m > borne_m) return std::nullopt;
+  if (water_at_wall(item, yard_flow(mended, design_surface(mended), flow)).depth_m > borne_m) return std::nullopt;
   return Mend{"raise " + title_of(item) + " on a pad", Quantity::length, pad.level_m - surface.level_m(bin.at),
               pad.level_m, edits};
 }
@@ -123,7 +123,7 @@ Finding standing_finding(const Site& site, const Item& item, const Bin& bin, con
   finding.note = "depth at the wall of the hollow that touches it, when it is full";
   finding.place = {water.at};
   if (finding.verdict == Verdict::pass || !search.may_seek()) return finding;
-  if (auto mend = pad_above_water(site, item, bin, surface, water, finding.required))
+  if (auto mend = pad_above_water(site, item, bin, surface, flow, water, finding.required))
     finding.mends.push_back(std::move(*mend));
   return finding;
 }

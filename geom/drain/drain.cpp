@@ -105,7 +105,7 @@ void ask_bins(Answer& answer, const Site& site, const DesignSurface& surface, co
 
 }  // namespace
 
-Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, MendSearch search) {
+Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Asking& asking) {
   if (!surface.known()) {
     return {{ground_missing("The ground is not known", "bring in its levels (yardwright ground, or the file menu)")}};
   }
@@ -114,7 +114,8 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
   }
   const RuleBook rules = catalogs.rules.with(site.rule_overrides);
   Answer answer;
-  answer.flow = yard_flow(site, surface);
+  const Flow none;
+  answer.flow = yard_flow(site, surface, asking.before != nullptr ? asking.before->flow : none);
   answer.ponds = ponds_of(answer.flow);
   const CoverMap covers = cover_map(site, catalogs, answer.flow.frame);
   name_unknown_covers(answer, covers);
@@ -128,9 +129,10 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
     const auto runoff = tile_runoff(site, tiles, answer.flow, covers, channels);
     std::ranges::move(judge_tiles(site, tiles, runoff, curve, rules), std::back_inserter(answer.findings));
   }
+  MendSearch search = asking.search;
   ask_bins(answer, site, surface, rules, search);
   const auto ask_again = [&](const Site& changed) {
-    return ask(changed, design_surface(changed), catalogs, MendSearch{false});
+    return ask(changed, design_surface(changed), catalogs, {MendSearch{false}, &answer});
   };
   offer_diversions(answer, site, surface, rules, ask_again, search);
   answer.mends_sought = !search.left_some();

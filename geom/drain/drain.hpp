@@ -27,6 +27,11 @@ struct Answer {
   bool mends_sought = true;  ///< of every finding; otherwise ask again
 };
 
-Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, MendSearch search = {});
+struct Asking {
+  MendSearch search;
+  const Answer* before = nullptr;  ///< of any yard: where it is much like this one, only what differs is found anew
+};
+
+Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catalogs, const Asking& asking = {});
 
 }  // namespace yardwright::drain

@@ -1,73 +1,15 @@
 #include "geom/drain/flow.hpp"
 
-#include <algorithm>
-#include <array>
-#include <cassert>
 #include <cmath>
-#include <limits>
-#include <numbers>
 
-#include "geom/drain/flood.hpp"
+#include "geom/drain/neighbourhood.hpp"
+#include "geom/drain/whole_flow.hpp"
 
 namespace yardwright::drain {
 
 namespace {
 
 std::size_t at(Cell cell) { return static_cast<std::size_t>(cell); }
-
-constexpr float diagonal = static_cast<float>(1 / std::numbers::sqrt2);
-
-/// The neighbour to which the filled surface falls steepest, the first of equals; the cell itself where none is lower.
-Cell steepest_inside(const float* filled_m, Cell cell, const std::array<Cell, 8>& steps) {
-  const float here_m = filled_m[cell];
-  float most_m = 0;
-  Cell best = cell;
-  for (std::size_t direction = 0; direction < 8; ++direction) {
-    const float fall_m = (here_m - filled_m[cell + steps[direction]]) * (direction % 2 == 0 ? 1.0F : diagonal);
-    if (fall_m > most_m) {
-      most_m = fall_m;
-      best = cell + steps[direction];
-    }
-  }
-  return best;
-}
-
-Cell steepest_at_edge(const Flow& flow, Cell cell) {
-  float most_m = 0;
-  Cell best = cell;
-  for_each_neighbour(flow.frame, cell, [&](Cell next, int direction) {
-    const float fall_m = (flow.filled_m[at(cell)] - flow.filled_m[at(next)]) * (direction % 2 == 0 ? 1.0F : diagonal);
-    if (fall_m > most_m) {
-      most_m = fall_m;
-      best = next;
-    }
-  });
-  return best;
-}
-
-/// Downhill where the filled surface falls; elsewhere the way by which the flood came is kept.
-void send_downhill(Flow& flow) {
-  const int columns = flow.frame.columns, rows = flow.frame.rows;
-  const auto wide = static_cast<Cell>(columns);
-  const std::array<Cell, 8> steps{1, 1 - wide, -wide, -1 - wide, -1, wide - 1, wide, wide + 1};
-  for (int row = 0; row < rows; ++row) {
-    const bool edge_row = row == 0 || row == rows - 1;
-    for (int column = 0; column < columns; ++column) {
-      const Cell cell = row * wide + column;
-      const bool edge = edge_row || column == 0 || column == columns - 1;
-      const Cell down = edge ? steepest_at_edge(flow, cell) : steepest_inside(flow.filled_m.data(), cell, steps);
-      if (down != cell) flow.receiver[at(cell)] = down;
-    }
-  }
-}
-
-void count_above(Flow& flow) {
-  flow.cells_above.assign(flow.level_m.size(), 1);
-  for (std::size_t i = flow.order.size(); i-- > 0;) {
-    const Cell cell = flow.order[i], below = flow.receiver[at(cell)];
-    if (below != outside) flow.cells_above[at(below)] += flow.cells_above[at(cell)];
-  }
-}
 
 bool are_neighbours(const GridFrame& frame, Cell a, Cell b) {
   const CellIndex one = frame.cell_at_offset(at(a)), other = frame.cell_at_offset(at(b));
@@ -81,14 +23,8 @@ double step_m(const GridFrame& frame, Cell a, Cell b) {
 }  // namespace
 
 Flow flow_over(const LevelGrid& levels, const FlowOptions& options) {
-  Flow flow;
-  flow.frame = levels.frame();
-  flow.level_m = levels.values();
-  flow.links = options.links;
-  flood(flow, options);
-  send_downhill(flow);
-  for (const Cell sink : options.sinks) flow.receiver[at(sink)] = outside;
-  count_above(flow);
+  Flow flow = dry_flow(levels, options);
+  run_whole(flow);
   return flow;
 }
 

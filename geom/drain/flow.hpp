@@ -1,9 +1,11 @@
 // Where water runs on a grid of levels and where it stands: the filled surface, one receiver for every cell so that
 // all of them drain to the open outer edge, how much lies above each cell, and the depressions. The ground itself is
 // kept: filled less level is the depth of a full pond. Levels in metres; cells by their offset in the grid.
-// Method: priority flood with a plain queue inside ponds (Barnes, Lehman, Mulla 2014), the heap replaced by a
-// bit set over the ranks of the sorted cells, so that ties follow the cells' offsets; D8 on the filled surface, and
-// across flats and ponds the way by which the flood came. Page: docs/methods/drain.md.
+// Every part is defined cell by cell, by no order of work, so that after an edit flow_after finds anew only what the
+// edit can reach and answers with the same bits as flow_over does.
+// Method: priority flood (Barnes, Lehman, Mulla 2014), the heap replaced by a bit set over the ranks of the sorted
+// cells; D8 on the filled surface, and across flats and ponds the fewest steps to where it falls. After an edit, the
+// dynamic fixed point of Ramalingam and Reps (1996). Page: docs/methods/drain.md.
 #pragma once
 
 #include <cstdint>
@@ -32,24 +34,36 @@ struct FlowOptions {
 
 /// Ground lower than every way out of it.
 struct Depression {
+  Cell first = outside;  ///< of its cells, by offset
   Cell spill = outside;  ///< the first cell on the way out, at the spill level
   Cell lowest = outside;
   double spill_level_m = 0;
   double depth_m = 0;    ///< at its lowest cell, full
   double volume_m3 = 0;  ///< full
   std::int32_t cells = 0;
+  bool operator==(const Depression&) const = default;
+};
+
+/// How many cells were worked on for each part of a flow.
+struct FlowWork {
+  std::int32_t filled = 0;
+  std::int32_t receivers = 0;
+  std::int32_t above = 0;
+  std::int32_t depressions = 0;
 };
 
 struct Flow {
   GridFrame frame;
   std::vector<float> level_m;
   std::vector<float> filled_m;
+  std::vector<std::int32_t> steps;        ///< that water takes on the level before the filled surface falls
   std::vector<Cell> receiver;             ///< `outside` at the edge's outlets and in sinks
-  std::vector<Cell> order;                ///< every cell, each after its receiver
   std::vector<std::int32_t> cells_above;  ///< that drain through the cell, itself among them
   std::vector<std::int32_t> depression;   ///< index in `depressions`
-  std::vector<Depression> depressions;
-  std::vector<Link> links;  ///< the pipes by which it also runs
+  std::vector<Depression> depressions;    ///< in the order of their first cells
+  std::vector<Cell> sinks;                ///< in order, each once
+  std::vector<Link> links;                ///< the pipes by which it also runs
+  FlowWork work;                          ///< that this flow took: every cell for a whole one
 
   double area_above_m2(Cell cell) const { return cells_above[static_cast<std::size_t>(cell)] * frame.cell_area_m2(); }
 };

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <numbers>
 
-#include "geom/drain/flood.hpp"
+#include "geom/drain/neighbourhood.hpp"
 
 namespace yardwright::drain {
 

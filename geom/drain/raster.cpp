@@ -4,7 +4,7 @@
 #include <cmath>
 #include <map>
 
-#include "geom/drain/flood.hpp"
+#include "geom/drain/neighbourhood.hpp"
 
 namespace yardwright::drain {
 

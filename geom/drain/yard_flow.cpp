@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "geom/drain/flow_after.hpp"
 #include "geom/drain/raster.hpp"
 #include "geom/drain/tile_lines.hpp"
 #include "geom/ground/cells_along.hpp"
@@ -133,10 +134,10 @@ std::vector<Cell> ditch_cells(const GridFrame& frame, const ReceivingDitch& ditc
   return cells;
 }
 
-Flow yard_flow(const Site& site, const DesignSurface& surface) {
+Flow yard_flow(const Site& site, const DesignSurface& surface, const Flow& before) {
   FlowOptions options{{}, culvert_links(site, surface.design)};
   add_tiles(options, site, surface);
-  return flow_over(with_walls(site, surface.design), options);
+  return flow_after(before, with_walls(site, surface.design), options);
 }
 
 }  // namespace yardwright::drain

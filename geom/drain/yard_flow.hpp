@@ -25,6 +25,7 @@ std::vector<Cell> inlet_cells(const LevelGrid& levels, const SitePath& along);
 
 std::vector<Cell> ditch_cells(const GridFrame& frame, const ReceivingDitch& ditch);
 
-Flow yard_flow(const Site& site, const DesignSurface& surface);
+/// `before` is the flow of a yard that is much like this one, if there is any: only what differs is found anew.
+Flow yard_flow(const Site& site, const DesignSurface& surface, const Flow& before = {});
 
 }  // namespace yardwright::drain

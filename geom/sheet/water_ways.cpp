@@ -82,9 +82,13 @@ std::vector<SitePath> gathering_ways(const drain::Flow& flow, double least_area_
     const drain::Cell below = flow.receiver[i];
     if (below != drain::outside && gathers(static_cast<drain::Cell>(i))) has_upper[static_cast<std::size_t>(below)] = 1;
   }
+  std::vector<drain::Cell> heads;
+  for (std::size_t i = 0; i < count; ++i) {
+    if (gathers(static_cast<drain::Cell>(i)) && has_upper[i] == 0) heads.push_back(static_cast<drain::Cell>(i));
+  }
+  std::ranges::stable_sort(heads, {}, [&](drain::Cell head) { return flow.filled_m[static_cast<std::size_t>(head)]; });
   std::vector<SitePath> ways;
-  for (const drain::Cell head : flow.order) {
-    if (!gathers(head) || has_upper[static_cast<std::size_t>(head)] != 0) continue;
+  for (const drain::Cell head : heads) {
     std::vector<drain::Cell> cells;
     for (drain::Cell cell = head; cell != drain::outside; cell = flow.receiver[static_cast<std::size_t>(cell)]) {
       cells.push_back(cell);

@@ -46,7 +46,6 @@ int main(int count, char** words) {
   write(path + ".filled", flow.filled_m);
   write(path + ".receiver", flow.receiver);
   write(path + ".above", flow.cells_above);
-  write(path + ".order", flow.order);
   write(path + ".depression", flow.depression);
   write(path + ".depressions", flow.depressions);
   return 0;

@@ -145,7 +145,7 @@ TEST_CASE("Where no berm can pass none is offered, and one that is stopped says 
   bowl.storm.rain_m = 0.5;
   CHECK(diversions(asked(bowl)).empty());
   const Site site = yard();
-  const Answer hurried = ask(site, design_surface(site), shipped_catalogs(), MendSearch{false});
+  const Answer hurried = ask(site, design_surface(site), shipped_catalogs(), {MendSearch{false}});
   CHECK(diversions(hurried).empty());
   CHECK_FALSE(hurried.mends_sought);
 }

@@ -191,5 +191,5 @@ TEST_CASE("Level ground, a single cell and no cells all have an answer", "[drain
   CHECK(level.depressions.empty());
   CHECK(level.cells_above == walked_cells_above(level));
   CHECK(flow_over(LevelGrid{GridFrame{{0, 0}, 1, 1, 1}, {3}}).cells_above == std::vector<std::int32_t>{1});
-  CHECK(flow_over(LevelGrid{}).order.empty());
+  CHECK(flow_over(LevelGrid{}).receiver.empty());
 }
