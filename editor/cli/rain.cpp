@@ -6,7 +6,7 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 
-#include "editor/cli/verb.hpp"
+#include "editor/cli/storm_options.hpp"
 #include "geom/drain/recurrence.hpp"
 #include "geom/io/rain_table_file.hpp"
 #include "geom/io/site_file.hpp"
@@ -32,26 +32,13 @@ Expected<RainTable> table_of(const AskedRain& asked, UnitSystem units) {
                                        : Problem{typed.error().what, "--table", typed.error().mend}}};
 }
 
-std::optional<double> depth_of(const RainTable& table, double years) {
-  const auto row = std::ranges::find(table.rows, years, &RainOfYears::years);
-  return row == table.rows.end() ? std::nullopt : std::optional{row->rain_m};
-}
-
-std::string years_of(const RainTable& table) {
-  std::string words;
-  for (const RainOfYears& row : table.rows) words += fmt::format("{}{:g}", words.empty() ? "" : ", ", row.years);
-  return words;
-}
-
 Expected<Storm> storm_with(Storm storm, RainTable table, std::optional<double> years) {
   storm.table = std::move(table);
-  if (const auto depth_m = depth_of(storm.table, 2)) storm.two_year_rain_m = *depth_m;
+  if (const auto depth_m = rain_of_years(storm.table, 2)) storm.two_year_rain_m = *depth_m;
   if (years) storm.return_period_years = *years;
-  if (const auto depth_m = depth_of(storm.table, storm.return_period_years))
-    storm.rain_m = *depth_m;
-  else if (years)
-    return tl::unexpected{Problems{{fmt::format("the table has no row of {:g} years", *years), "--return-period",
-                                    "give one of " + years_of(storm.table)}}};
+  const auto depth_m = rain_of_years(storm.table, storm.return_period_years);
+  if (!depth_m && years) return tl::unexpected{depth_m.error()};
+  if (depth_m) storm.rain_m = *depth_m;
   return storm;
 }
 

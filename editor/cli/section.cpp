@@ -6,9 +6,11 @@
 #include "editor/cli/findings_print.hpp"
 #include "editor/cli/site_at.hpp"
 #include "editor/cli/site_place.hpp"
-#include "editor/cli/verb.hpp"
+#include "editor/cli/storm_options.hpp"
+#include "geom/drain/storm/storm_words.hpp"
 #include "geom/io/catalogs.hpp"
 #include "geom/sheet/section_page.hpp"
+#include "geom/sheet/section_water_marks.hpp"
 #include "geom/sheet/sheet_file.hpp"
 #include "geom/site/footprint.hpp"
 #include "geom/units/text.hpp"
@@ -26,6 +28,7 @@ struct SectionWords {
   std::string output;
   double every_m = 0;  ///< 0: a round step
   bool storm = false;
+  AskedStorm asked;
   std::optional<int> phase;
 };
 
@@ -74,13 +77,21 @@ Problems problems_with(const Line& line, const DesignSurface& surface, const Sec
   return {};
 }
 
-/// Puts in the deepest water of the yard's storm.
-tl::expected<void, Problems> add_storm(SectionView& view, const Site& site, const DesignSurface& surface) {
-  const auto story = drain::storm::run_storm(site, surface, shipped_catalogs(), {.frame_every_s = 0});
+/// Puts in the deepest water of the storm that is asked for; what it is, in words.
+Expected<std::string> add_storm(SectionView& view, Site site, const DesignSurface& surface, const AskedStorm& asked) {
+  const auto wet = with_asked_rain(std::move(site), asked);
+  if (!wet) return tl::unexpected{wet.error()};
+  const auto options = storm_options(asked, *wet);
+  if (!options) return tl::unexpected{options.error()};
+  const auto story = drain::storm::run_storm(*wet, surface, shipped_catalogs(), *options);
   if (!story) return tl::unexpected{story.error()};
   view.water = drain::storm::deepest_water(view.ground, surface.design, *story);
   view.pits = drain::storm::highest_pit_water(*story);
-  return {};
+  view.pipes = drain::storm::highest_pipe_water(*wet, surface.design, *story);
+  std::string words =
+      fmt::format("deepest water of {} in 24 h", text_of(wet->storm.rain_m, Quantity::rain_depth, wet->units));
+  if (options->mishap != drain::storm::Mishap::none) words += "; " + drain::storm::mishap_words(*wet, *options);
+  return words;
 }
 
 /// Of the point that lies nearest.
@@ -113,12 +124,24 @@ void print_row(const SectionView& view, double chainage_m, UnitSystem units) {
   fmt::print("\n");
 }
 
-void print_crossing(const LineCrossing& crossing, const std::string& name, UnitSystem units) {
+/// The highest level in what lies in the ground, of the stretch that the line crosses.
+std::optional<double> water_in(const SectionView& view, const LineCrossing& crossing) {
+  std::optional<double> highest_m;
+  for (const WaterPoint& point : water_below(view, crossing))
+    if (point.level_m > point.bed_m) highest_m = std::max(highest_m.value_or(point.level_m), point.level_m);
+  return highest_m;
+}
+
+void print_crossing(const SectionView& view, const LineCrossing& crossing, const std::string& name, UnitSystem units) {
   const auto words = [&](double m) { return text_of(m, Quantity::length, units); };
   fmt::print("{:<24}{:>12}{:>12}", name, words(crossing.from_m), words(crossing.to_m));
   if (crossing.at_from)
     fmt::print("{:>12}{:>12}", words(std::min(crossing.at_from->base_m, crossing.at_to->base_m)),
                words(std::max(crossing.at_from->top_m, crossing.at_to->top_m)));
+  if (!view.water.empty() && crossing.at_from && crossing.is_below) {
+    const auto water_m = water_in(view, crossing);
+    fmt::print("{:>12}", water_m ? words(*water_m) : "dry");
+  }
   fmt::print("\n");
 }
 
@@ -130,11 +153,11 @@ void print_section(const Site& site, const Line& line, const SectionView& view, 
   for (const double chainage_m : rows_of(words, view.ground.length_m(), site.units))
     print_row(view, chainage_m, site.units);
   if (view.crossings.empty()) return;
-  fmt::print("\n{:<24}{:>12}{:>12}{:>12}{:>12}\n", "crosses", "from", "to", "base", "top");
+  fmt::print("\n{:<24}{:>12}{:>12}{:>12}{:>12}{}\n", "crosses", "from", "to", "base", "top",
+             view.water.empty() ? "" : fmt::format("{:>12}", "water"));
   for (std::size_t i = 0; i < view.crossings.size(); ++i) {
     const LineCrossing& crossing = view.crossings[i];
-    const bool is_pit = crossing.is_below && pit_body(find(site, crossing.item)->thing) != nullptr;
-    print_crossing(crossing, view.names[i] + (is_pit ? ", its pit" : ""), site.units);
+    print_crossing(view, crossing, view.names[i] + (crossing.is_pit ? ", its pit" : ""), site.units);
   }
 }
 
@@ -147,7 +170,7 @@ Json point_json(const SectionView& view, std::size_t i) {
   return out;
 }
 
-Json crossing_json(const LineCrossing& crossing, const std::string& name) {
+Json crossing_json(const SectionView& view, const LineCrossing& crossing, const std::string& name) {
   Json out{{"item", crossing.item.number},
            {"name", name},
            {"below", crossing.is_below},
@@ -157,6 +180,9 @@ Json crossing_json(const LineCrossing& crossing, const std::string& name) {
     out["base_m"] = {crossing.at_from->base_m, crossing.at_to->base_m};
     out["top_m"] = {crossing.at_from->top_m, crossing.at_to->top_m};
   }
+  if (view.water.empty() || !crossing.is_below || !crossing.at_from) return out;
+  const auto water_m = water_in(view, crossing);
+  out["water_m"] = water_m ? Json(*water_m) : Json(nullptr);
   return out;
 }
 
@@ -168,7 +194,7 @@ Json section_json(const Site& site, const Line& line, const SectionView& view) {
            {"crossings", Json::array()}};
   for (std::size_t i = 0; i < view.ground.points.size(); ++i) out["points"].push_back(point_json(view, i));
   for (std::size_t i = 0; i < view.crossings.size(); ++i)
-    out["crossings"].push_back(crossing_json(view.crossings[i], view.names[i]));
+    out["crossings"].push_back(crossing_json(view, view.crossings[i], view.names[i]));
   return out;
 }
 
@@ -181,16 +207,20 @@ void run(const SectionWords& words, Console& console) {
   if (const Problems problems = problems_with(*line, surface, words); !problems.empty())
     return refuse(problems, console);
   SectionView view = section_view(*site, surface, line->path, line->along);
+  std::string water;
   if (words.storm) {
-    if (const auto done = add_storm(view, *site, surface); !done) return refuse(done.error(), console);
+    auto told = add_storm(view, *site, surface, words.asked);
+    if (!told) return refuse(told.error(), console);
+    water = std::move(*told);
   }
   if (!words.output.empty()) {
-    const SectionTitle title{site->name, line->title, words.storm ? "deepest water of the storm" : ""};
+    const SectionTitle title{site->name, line->title, water};
     const auto files = write_pages({section_page(view, title, site->units)}, words.output, site->name);
     if (!files) return refuse(files.error(), console);
   }
   if (console.json) return write_json(section_json(*site, *line, view));
   print_section(*site, *line, view, words);
+  if (!water.empty()) fmt::print("\nwater: {}\n", water);
   if (!words.output.empty()) fmt::print("\n{}\n", words.output);
 }
 
@@ -201,7 +231,7 @@ void add_section_verb(CLI::App& program, Console& console) {
   CLI::App* verb = program.add_subcommand("section", "cut the ground along a line: levels, and what it crosses");
   verb->footer(
       "examples: yardwright section NAME.yard --line 100,50 100,400 -o section.pdf\n"
-      "          yardwright section NAME.yard --along \"East swale\" --storm");
+      "          yardwright section NAME.yard --along \"East swale\" --storm --return-period 25 --power-fails");
   verb->add_option("SITE", words->file, "the site file, NAME.yard")->required();
   verb->add_option("--line", words->places, "two places or more, east and north of the site's origin: E,N E,N ...")
       ->expected(2, 1000);
@@ -209,7 +239,9 @@ void add_section_verb(CLI::App& program, Console& console) {
   verb->add_option("--phase", words->phase, "as the yard stands once this phase is built (0: today)");
   add_quantity(*verb, "--every", words->every_m, Quantity::length,
                "a row of the table each; a round step where not given");
-  verb->add_flag("--storm", words->storm, "run the storm too and show its deepest water; takes a while");
+  CLI::Option* storm =
+      verb->add_flag("--storm", words->storm, "run the storm too and show its deepest water; takes a while");
+  add_storm_options(*verb, words->asked, storm);
   verb->add_option("-o,--output", words->output, "draw it into this file: .pdf, .svg or .png");
   verb->callback([words, &console] { run(*words, console); });
 }

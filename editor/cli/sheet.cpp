@@ -4,7 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "editor/cli/site_at.hpp"
-#include "editor/cli/verb.hpp"
+#include "editor/cli/storm_options.hpp"
 #include "geom/check/check.hpp"
 #include "geom/drain/storm/storm_findings.hpp"
 #include "geom/drain/storm/storm_words.hpp"
@@ -26,6 +26,7 @@ struct SheetWords {
   bool portrait = false;
   bool picture = false;
   bool storm = false;
+  AskedStorm asked;
   std::optional<int> phase;
 };
 
@@ -50,12 +51,15 @@ std::vector<PicturePixels> pictures_under(const Site& site, const SheetWords& wo
   return std::move(read.pictures);
 }
 
-Expected<std::shared_ptr<const StormSheet>> storm_over(const Site& site, const Answers& answers) {
-  auto story = drain::storm::run_storm(site, answers.surface, shipped_catalogs());
+Expected<std::shared_ptr<const StormSheet>> storm_over(const Site& site, const Answers& answers,
+                                                       const AskedStorm& asked) {
+  const auto options = storm_options(asked, site);
+  if (!options) return tl::unexpected{options.error()};
+  auto story = drain::storm::run_storm(site, answers.surface, shipped_catalogs(), *options);
   if (!story) return tl::unexpected{story.error()};
   Findings findings = drain::storm::judge_storm(site, *story, shipped_catalogs().rules.with(site.rule_overrides));
   return std::make_shared<const StormSheet>(
-      StormSheet{std::move(*story), std::move(findings), drain::storm::mishap_words(site, {})});
+      StormSheet{std::move(*story), std::move(findings), drain::storm::mishap_words(site, *options)});
 }
 
 Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) {
@@ -65,7 +69,7 @@ Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) 
   options->built_phase = words.phase.value_or(options->built_phase);
   const Answers answers = check(site, shipped_catalogs());
   if (words.storm) {
-    auto storm = storm_over(site, answers);
+    auto storm = storm_over(site, answers, words.asked);
     if (!storm) return tl::unexpected{storm.error()};
     options->storm = std::move(*storm);
   }
@@ -87,7 +91,9 @@ void make_sheets(const SheetWords& words, Console& console) {
   const auto site = site_at(words.site_file, words.phase);
   if (!site) return refuse(site.error(), console);
   const int last = static_cast<int>(site->phases.size()) - 1;
-  const auto pages = pages_of(words.phase ? *site : as_of(*site, last), words);
+  const auto wet = with_asked_rain(words.phase ? *site : as_of(*site, last), words.asked);
+  if (!wet) return refuse(wet.error(), console);
+  const auto pages = pages_of(*wet, words);
   if (!pages) return refuse(pages.error(), console);
   const auto files = write_pages(*pages, words.output, site->name);
   if (!files) return refuse(files.error(), console);
@@ -98,7 +104,6 @@ void make_sheets(const SheetWords& words, Console& console) {
 
 void add_sheet_verb(CLI::App& program, Console& console) {
   CLI::App* sheet = program.add_subcommand("sheet", "write the plan set: plan to scale, schedules, findings");
-  sheet->footer("example: yardwright sheet my.yard -o plan.pdf --paper tabloid --scale 1in=40ft");
   sheet->footer(
       "example: yardwright sheet my.yard -o plan.pdf --paper tabloid\n"
       "sheets: the general plan, a plan of each question, schedules, every finding with its mend, cautions\n"
@@ -114,8 +119,9 @@ void add_sheet_verb(CLI::App& program, Console& console) {
   sheet->add_option("--scale", words->scale,
                     "of the general plan, \"1in=40ft\" or 1:500; the largest standard scale that fits where not given");
   sheet->add_option("--phase", words->phase, "the yard once this phase is built; all phases where not given");
-  sheet->add_flag("--storm", words->storm,
-                  "run the storm too: a plan of its deepest water and its tables; takes a while");
+  CLI::Option* storm = sheet->add_flag("--storm", words->storm,
+                                       "run the storm too: a plan of its deepest water and its tables; takes a while");
+  add_storm_options(*sheet, words->asked, storm);
   sheet->add_flag("--picture", words->picture, "the plan alone");
   sheet->callback([words, &console] { make_sheets(*words, console); });
 }

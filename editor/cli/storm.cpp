@@ -8,8 +8,8 @@
 
 #include "editor/cli/findings_print.hpp"
 #include "editor/cli/site_at.hpp"
+#include "editor/cli/storm_options.hpp"
 #include "editor/cli/verb.hpp"
-#include "geom/drain/storm/rainfall.hpp"
 #include "geom/drain/storm/storm_findings.hpp"
 #include "geom/drain/storm/storm_tables.hpp"
 #include "geom/drain/storm/storm_words.hpp"
@@ -26,56 +26,14 @@ namespace {
 using namespace drain::storm;
 using Json = nlohmann::ordered_json;
 
-constexpr double no_start = -1e9;  ///< the heaviest span
-
 struct StormWords {
   std::string file;
   std::optional<int> phase;
-  double start_s = no_start;
-  double length_s = 3 * 3600;
-  std::string failed_pump;
-  bool power_fails = false;
-  bool half_blocked = false;
-  bool tiles_full = false;
+  AskedStorm asked;
   std::string hydrographs;
   std::string depth;
   bool all = false;
 };
-
-/// An item by its name or its number, that has a pump.
-Expected<ItemId> pump_called(const Site& site, const std::string& words) {
-  for (const Item& item : site.items) {
-    const PitBody* body = pit_body(item.thing);
-    if (body == nullptr || (title_of(item) != words && std::to_string(item.id.number) != words)) continue;
-    if (body->pump_m3_per_s > 0) return item.id;
-    return refused(title_of(item) + " has no pump that could fail", "--pump-fails",
-                   "give it a pump, or leave this out");
-  }
-  return refused("no pit is called \"" + words + "\"", "--pump-fails", "give the name or number of an item with a pit");
-}
-
-Expected<StormOptions> options_of(const StormWords& words, const Site& site) {
-  StormOptions options;
-  options.length_s = words.length_s;
-  options.frame_every_s = 0;
-  if (words.start_s != no_start) options.start_s = words.start_s;
-  if (!(words.length_s >= 60 && words.length_s <= storm_length_s))
-    return refused("a storm of " + text_of(words.length_s, Quantity::duration, site.units) + " cannot be run",
-                   "--length", "give 1 min to 24 h");
-  if (options.start_s && (*options.start_s < 0 || *options.start_s >= storm_length_s))
-    return refused(*options.start_s < 0 ? "the storm has not begun by then" : "the storm is over by then", "--start",
-                   "give 0 to 24 h");
-  if (words.power_fails) options.mishap = Mishap::power_fails;
-  if (words.half_blocked) options.mishap = Mishap::inlets_half_blocked;
-  if (words.tiles_full) options.mishap = Mishap::tiles_full;
-  if (!words.failed_pump.empty()) {
-    const auto pump = pump_called(site, words.failed_pump);
-    if (!pump) return tl::unexpected{pump.error()};
-    options.mishap = Mishap::pump_fails;
-    options.failed_pump = *pump;
-  }
-  return options;
-}
 
 std::string name_of(const Site& site, ItemId id) {
   const Item* item = find(site, id);
@@ -176,10 +134,12 @@ tl::expected<void, Problems> write_files(const StormWords& words, const Site& si
 }
 
 void run(const StormWords& words, Console& console) {
-  const auto site = site_at(words.file, words.phase);
-  if (!site) return refuse(site.error(), console);
+  const auto drawn = site_at(words.file, words.phase);
+  if (!drawn) return refuse(drawn.error(), console);
   if (const Problems problems = folders_missing(words); !problems.empty()) return refuse(problems, console);
-  const auto options = options_of(words, *site);
+  const auto site = with_asked_rain(*drawn, words.asked);
+  if (!site) return refuse(site.error(), console);
+  const auto options = storm_options(words.asked, *site);
   if (!options) return refuse(options.error(), console);
   const Catalogs& catalogs = shipped_catalogs();
   const auto story = run_storm(*site, design_surface(*site), catalogs, *options);
@@ -208,18 +168,7 @@ void add_storm_verb(CLI::App& program, Console& console) {
       "exit code: 0 nothing fails, 1 something fails, 2 bad input");
   verb->add_option("SITE", words->file, "the site file, NAME.yard")->required();
   verb->add_option("--phase", words->phase, "as the yard stands once this phase is built (0: today)");
-  add_quantity(*verb, "--start", words->start_s, Quantity::duration,
-               "from this time of the 24-hour storm on; where not given, its heaviest part");
-  add_quantity(*verb, "--length", words->length_s, Quantity::duration, "for so long (3 h where not given)");
-  CLI::Option* pump =
-      verb->add_option("--pump-fails", words->failed_pump, "name or number of the item whose pump fails");
-  CLI::Option* power = verb->add_flag("--power-fails", words->power_fails, "every pump stands still");
-  CLI::Option* blocked = verb->add_flag("--inlets-half-blocked", words->half_blocked,
-                                        "culverts and grates take in half of what they could");
-  CLI::Option* full = verb->add_flag("--tiles-full", words->tiles_full, "tile lines take nothing");
-  power->excludes(pump)->excludes(blocked)->excludes(full);
-  pump->excludes(blocked)->excludes(full);
-  blocked->excludes(full);
+  add_storm_options(*verb, words->asked);
   verb->add_option("--hydrographs", words->hydrographs, "levels and flows over time as CSV into this file");
   verb->add_option("--depth", words->depth, "the deepest water of every cell as a GeoTIFF into this file");
   verb->add_flag("--all", words->all, "list what passes too");

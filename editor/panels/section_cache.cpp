@@ -31,12 +31,14 @@ void SectionCache::wet(const std::shared_ptr<const session::StormRecord>& record
   view_.water.clear();
   view_.deepest.clear();
   view_.pits.clear();
+  view_.pipes.clear();
   if (record == nullptr) return;
   const auto& story = record->story;
   view_.deepest = deepest_water(view_.ground, storm_ground_, story);
   view_.pits = pit_water_at(story, time_s);
-  if (!story.frames.empty())
-    view_.water = water_of(view_.ground, storm_ground_, story.frames[canvas::frame_at(story, time_s)]);
+  const auto* frame = story.frames.empty() ? nullptr : &story.frames[canvas::frame_at(story, time_s)];
+  view_.pipes = pipe_water_at(record->site, storm_ground_, story, frame, time_s);
+  if (frame != nullptr) view_.water = water_of(view_.ground, storm_ground_, *frame);
 }
 
 }  // namespace yardwright::panels

@@ -51,6 +51,7 @@ void add_stretch(std::vector<Stretch>& stretches, Stretch stretch) {
 struct Part {
   Outline outline;
   bool is_below = false;
+  bool is_pit = false;
 };
 
 Outline strip_around(const SitePath& path, double width_m) {
@@ -80,7 +81,7 @@ std::vector<Part> parts_of(const Thing& thing) {
                                },
                                thing);
   std::vector<Part> parts = body;
-  if (const auto hole = pit_hole(thing)) parts.push_back({*hole, true});
+  if (const auto hole = pit_hole(thing)) parts.push_back({*hole, true, true});
   return parts;
 }
 
@@ -188,7 +189,7 @@ std::vector<LineCrossing> line_crossings(const Site& site, const DesignSurface& 
         const Known from = levels_of(item.thing, part, surface, pose_at(path, stretch.from_m).at);
         const Known to = levels_of(item.thing, part, surface, pose_at(path, stretch.to_m).at);
         if (item.id == along && !from) continue;
-        crossings.push_back({item.id, stretch.from_m, stretch.to_m, from, to, part.is_below});
+        crossings.push_back({item.id, stretch.from_m, stretch.to_m, from, to, part.is_below, part.is_pit});
       }
     }
   }

@@ -20,6 +20,7 @@ struct LineCrossing {
   double from_m = 0, to_m = 0;               ///< chainage at which the line enters and leaves it
   std::optional<LevelRange> at_from, at_to;  ///< both or neither; they differ where it slopes
   bool is_below = false;                     ///< in the ground: the hole of a pit, a culvert, a tunnel
+  bool is_pit = false;                       ///< the hole of a pit
 };
 
 /// A part of a line, by chainage.

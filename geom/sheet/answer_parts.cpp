@@ -144,11 +144,13 @@ PlanParts turn_parts(const turn::Answer& answer, const PlanStyle& style) {
 }
 
 PlanParts drain_parts(const drain::Answer& answer, const DesignSurface& surface, const Site& site,
-                      const PlanStyle& style) {
+                      const PlanStyle& style, const std::vector<Obstacle>& keep_off) {
+  std::vector<Obstacle> obstacles = plan::obstacles_of(site);
+  obstacles.insert(obstacles.end(), keep_off.begin(), keep_off.end());
   const double interval_m = drainage_interval_m(surface, style);
   PlanParts parts = design_contour_parts(surface, interval_m, style);
-  add(parts, drain_shape_parts(drain_shape(answer, surface, interval_m), answer, surface, site, style,
-                               plan::obstacles_of(site)));
+  add(parts,
+      drain_shape_parts(drain_shape(answer, surface, interval_m), answer, surface, site, style, std::move(obstacles)));
   for (const drain::Pond& pond : answer.ponds) add_pond_words(parts, pond, style);
   for (const drain::PitWater& pit : answer.pits) add_pit_words(parts, pit, site, style);
   return parts;
@@ -185,11 +187,12 @@ PlanParts pace_parts(const pace::Answer& answer, const Site& site, const PlanSty
   return parts;
 }
 
-PlanParts answer_parts(Question question, const Answers& answers, const Site& site, const PlanStyle& style) {
+PlanParts answer_parts(Question question, const Answers& answers, const Site& site, const PlanStyle& style,
+                       const std::vector<Obstacle>& keep_off) {
   switch (question) {
     case Question::reach: return reach_parts(*answers.reach, style);
     case Question::turn: return turn_parts(*answers.turn, style);
-    case Question::drain: return drain_parts(*answers.drain, answers.surface, site, style);
+    case Question::drain: return drain_parts(*answers.drain, answers.surface, site, style, keep_off);
     case Question::clear: return clear_parts(*answers.clear, style);
     case Question::pace: return pace_parts(*answers.pace, site, style);
     case Question::grow: break;

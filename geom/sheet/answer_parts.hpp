@@ -11,14 +11,16 @@ namespace yardwright {
 PlanParts reach_parts(const reach::Answer& answer, const PlanStyle& style);
 /// The swept way of every route and its nearest places.
 PlanParts turn_parts(const turn::Answer& answer, const PlanStyle& style);
-/// Contours of the ground as it lies and as it will lie, the ways of the water, ponds and catchments.
+/// Contours of the ground as it lies and as it will lie, its fall, the ways of the water, ponds and catchments. Slope arrows
+/// keep off `keep_off` besides the yard.
 PlanParts drain_parts(const drain::Answer& answer, const DesignSurface& surface, const Site& site,
-                      const PlanStyle& style);
+                      const PlanStyle& style, const std::vector<Obstacle>& keep_off = {});
 /// The nearest pairs with their distance, and the strips under overhead lines.
 PlanParts clear_parts(const clear::Answer& answer, const PlanStyle& style);
 /// What stays on the floor of every bin.
 PlanParts pace_parts(const pace::Answer& answer, const Site& site, const PlanStyle& style);
 
-PlanParts answer_parts(Question question, const Answers& answers, const Site& site, const PlanStyle& style);
+PlanParts answer_parts(Question question, const Answers& answers, const Site& site, const PlanStyle& style,
+                       const std::vector<Obstacle>& keep_off = {});
 
 }  // namespace yardwright

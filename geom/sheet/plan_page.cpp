@@ -99,6 +99,14 @@ Site without_pictures(Site site) {
   return site;
 }
 
+std::vector<KeyRow> key_of_plan(const PlanSet& set, Question question, const PlanStyle& style) {
+  std::vector<KeyRow> rows = key_of(question, set.site, set.answers, style);
+  if (question == Question::drain && !set.sections.empty())
+    rows.insert(rows.end() - 1,
+                key_of_line(section_line_stroke, "section, seen to the side of the tip: " + set.section_sheets));
+  return rows;
+}
+
 void panel_boxes(SheetPen& pen, const std::vector<SheetBox>& panels) {
   for (const SheetBox& panel : panels) pen.box(panel, palette::white, {palette::ink, 0.18, {}});
 }
@@ -197,7 +205,9 @@ Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
   style.contours = false;  // drain draws its own
   style.hillshade = question == Question::drain;
   PlanParts parts = plan_parts(without_pictures(set.site), set.answers.surface, style);
-  add(parts, answer_parts(question, set.answers, set.site, style));
+  PlanParts cuts = question == Question::drain ? section_line_parts(set.sections, style.metres_per_mm) : PlanParts{};
+  add(parts, answer_parts(question, set.answers, set.site, style, cuts.obstacles));
+  add(parts, std::move(cuts));
   const Findings told = only(set.findings, [](const Finding& finding) { return !is_of_storm(finding); });
   add(parts, finding_parts(told, {style.units, style.metres_per_mm, OverlayWords::numbers, Verdict::caution, question,
                                   question != Question::clear}));
@@ -205,7 +215,7 @@ Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
   panel_boxes(words, set.layout.panels);
   SheetColumn column{words, set.layout.panels};
   column.title(title_of(question), std::string{asked_by(question)});
-  column.key(key_of(question, set.site, set.answers, style));
+  column.key(key_of_plan(set, question, style));
   column.findings_of(question, told, set.site.units, set.findings_sheets);
   column.foot(title, style.metres_per_mm, set.site.units);
   return composed(set, std::move(parts), placed_in(ground, set.layout.plan, ratio), style.metres_per_mm, words,

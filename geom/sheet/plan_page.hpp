@@ -3,6 +3,7 @@
 #pragma once
 
 #include "geom/sheet/plan_sheet.hpp"
+#include "geom/sheet/section_lines.hpp"
 #include "geom/sheet/sheet_frame.hpp"
 
 namespace yardwright {
@@ -29,6 +30,8 @@ struct PlanSet {
   const TextMeasure& measure;
   std::vector<int> question_sheets;  ///< by question; 0 for none
   std::string findings_sheets;       ///< "sheets 8 to 9"
+  std::vector<SectionLine> sections = {};
+  std::string section_sheets = {};  ///< "sheet 6"
 };
 
 /// Whether a question has something to draw on a plan of its own.

@@ -11,6 +11,7 @@
 #include "geom/sheet/plan_page.hpp"
 #include "geom/sheet/plan_parts.hpp"
 #include "geom/sheet/schedule_tables.hpp"
+#include "geom/sheet/section_sheets.hpp"
 #include "geom/sheet/sheet_scale.hpp"
 #include "geom/sheet/storm_tables.hpp"
 
@@ -92,10 +93,11 @@ std::string sheets_words(int first, int last) {
   return first == last ? fmt::format("sheet {}", first) : fmt::format("sheets {} to {}", first, last);
 }
 
-/// The tables, unfinished: without frame and title, whose numbers are not known yet.
+/// Sections and tables, unfinished: without frame and title, whose numbers are not known yet.
 std::vector<Page> table_pages(PlanSet& set, int first_sheet) {
   const UnitSystem units = set.site.units;
-  std::vector<Page> pages;
+  std::vector<Page> pages = section_sheets(set, tables_box(set.layout.frame));
+  if (!pages.empty()) set.section_sheets = sheets_words(first_sheet, first_sheet + static_cast<int>(pages.size()) - 1);
   add_table_pages(pages, "Schedules", schedule_tables(set.site, set.answers.surface, set.catalogs), set.layout.frame,
                   set.measure);
   if (set.answers.drain)
@@ -142,6 +144,7 @@ Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers
               options,  plan_page_layout(size.width_mm, size.height_mm, extent_of(site), site.units),
               measure,  {},
               {}};
+  set.sections = section_lines(site, answers.surface);
   if (options.storm) std::ranges::copy(options.storm->findings, std::back_inserter(set.findings));
   const Expected<double> scale = chosen_scale(site, options, set.layout.plan);
   if (!scale) return tl::unexpected{scale.error()};

@@ -1,5 +1,5 @@
 // The plan set of a yard: the general plan at a true standard scale, a plan of each question with what it computed and
-// its findings at their places, the tables of spouts, bins and items, every finding with what would mend it, and the
+// its findings at their places, sections of the ground, the tables of spouts, bins and items, every finding with what would mend it, and the
 // cautions. Pages in paper millimetres; page 1 is the general plan. docs/methods/sheet.md
 #pragma once
 

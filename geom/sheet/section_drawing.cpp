@@ -7,6 +7,7 @@
 #include <functional>
 #include <numeric>
 
+#include "geom/sheet/letter_widths.hpp"
 #include "geom/sheet/marks.hpp"
 #include "geom/sheet/palette.hpp"
 #include "geom/sheet/section_frame.hpp"
@@ -133,22 +134,65 @@ void add_standing(Marks& marks, const LineCrossing& crossing, const SectionFrame
   walls = {corners[1], corners[0], corners[3], corners[2]};
 }
 
-std::optional<double> water_in(const SectionView& view, ItemId item) {
-  for (const auto& pit : view.pits)
-    if (pit.item == item) return pit.level_m;
-  return std::nullopt;
+/// Its water from end to end, up to its top.
+void add_water_below(Marks& marks, const SectionView& view, const LineCrossing& crossing, const SectionFrame& frame) {
+  Points top, bed;
+  for (const WaterPoint& point : water_below(view, crossing)) {
+    top.push_back(frame.at(point.chainage_m, std::min(point.level_m, frame.high_m)));
+    bed.push_back(frame.at(point.chainage_m, std::min(point.bed_m, frame.high_m)));
+  }
+  if (top.empty()) return;
+  marks.push_back(AreaMark{{there_and_back(top, bed)}, palette::water.faded(0.5)});
+  marks.push_back(LineMark{std::move(top), {palette::water, 0.25, {}}, false});
 }
 
 void add_below(Marks& marks, const SectionView& view, const LineCrossing& crossing, const SectionFrame& frame) {
   if (!crossing.is_below || !crossing.at_from) return;
   const Points corners = corners_of(crossing, frame);
   marks.push_back(AreaMark{{corners}, palette::card});
-  if (const auto level_m = water_in(view, crossing.item)) {
-    LineCrossing water = crossing;
-    water.at_from->top_m = water.at_to->top_m = std::min(*level_m, crossing.at_from->top_m);
-    marks.push_back(AreaMark{{corners_of(water, frame)}, palette::water.faded(0.5)});
-  }
+  add_water_below(marks, view, crossing, frame);
   marks.push_back(LineMark{corners, {palette::ink, 0.35, {}}, true});
+}
+
+void add_groundwater(Marks& marks, const SectionView& view, const SectionFrame& frame) {
+  if (!shows_groundwater(view)) return;
+  const auto level_m = [&](const SectionLevels& levels) { return levels.existing_m - view.groundwater_depth_m; };
+  for (Points& run : runs_of(view, frame, level_m))
+    marks.push_back(LineMark{std::move(run), groundwater_stroke, false});
+}
+
+TextMark pit_words(const char* what, double level_m, UnitSystem units) {
+  TextMark mark;
+  mark.text = fmt::format("{} {}", what, text_of(level_m, Quantity::length, units));
+  mark.height_mm = 2.2;
+  mark.colour = palette::ink;
+  mark.halo = palette::card.faded(0.8);
+  return mark;
+}
+
+/// Of the rim and of the ground as far as words reach to the right of it: they stand under both.
+double lowest_beside_m(const SectionView& view, const LineCrossing& pit, double reach_m) {
+  double lowest_m = pit.at_to->top_m;
+  for (const SectionPoint& point : view.ground.points) {
+    if (point.levels && point.chainage_m >= pit.to_m && point.chainage_m <= pit.to_m + reach_m)
+      lowest_m = std::min({lowest_m, point.levels->existing_m, point.levels->design_m});
+  }
+  return lowest_m;
+}
+
+/// "rim 901.4 ft" at the right of a pit, "floor 893.1 ft" under it.
+void add_pit_levels(Marks& marks, const SectionView& view, const LineCrossing& pit, const SectionFrame& frame,
+                    UnitSystem units) {
+  if (!pit.is_pit || !pit.at_to) return;
+  TextMark top = pit_words("rim", pit.at_to->top_m, units), floor = pit_words("floor", pit.at_to->base_m, units);
+  const double reach_m = (width_of_words_mm(top.text, top.height_mm) + 2) * frame.metres_per_mm;
+  top.at = frame.at(pit.to_m, std::min(lowest_beside_m(view, pit, reach_m), frame.high_m));
+  top.offset_mm = {1, 2};
+  floor.at = frame.at(std::midpoint(pit.from_m, pit.to_m), pit.at_to->base_m);
+  floor.anchor = Anchor::middle;
+  floor.offset_mm = {0, 2.2};
+  marks.push_back(std::move(top));
+  marks.push_back(std::move(floor));
 }
 
 /// So that a pit is drawn over the end of its tunnel.
@@ -190,8 +234,11 @@ void add_names(Marks& marks, const SectionView& view, const SectionFrame& frame)
 
 }  // namespace
 
+const Stroke groundwater_stroke{palette::water, 0.3, {2.4, 0.8, 0.5, 0.8}};
+
 SectionView section_view(const Site& site, const DesignSurface& surface, const SitePath& path, ItemId along) {
-  SectionView view{ground_section(surface, path), line_crossings(site, surface, path, along), {}, {}, {}, {}};
+  SectionView view{ground_section(surface, path), line_crossings(site, surface, path, along)};
+  view.groundwater_depth_m = site.ground.groundwater_depth_m;
   for (const LineCrossing& crossing : view.crossings) view.names.push_back(title_of(*find(site, crossing.item)));
   return view;
 }
@@ -206,10 +253,17 @@ SectionDrawing section_drawing(const SectionView& view, const SectionPaper& pape
   for (const LineCrossing& crossing : view.crossings) add_standing(marks, crossing, *frame);
   add_ground(marks, view, *frame);
   add_water(marks, view, *frame);
+  add_groundwater(marks, view, *frame);
   for (const LineCrossing& crossing : longest_first(view.crossings)) add_below(marks, view, crossing, *frame);
   add_ground_lines(marks, view, *frame);
+  for (const LineCrossing& crossing : view.crossings)
+    if (paper.tells_pits) add_pit_levels(marks, view, crossing, *frame, paper.units);
   add_names(marks, view, *frame);
   return out;
+}
+
+bool shows_groundwater(const SectionView& view) {
+  return view.groundwater_depth_m > 0 && view.groundwater_depth_m <= deepest_groundwater_m;
 }
 
 std::string exaggeration_words(double exaggeration) {

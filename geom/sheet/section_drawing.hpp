@@ -1,5 +1,5 @@
 // A section of the ground as a drawing: existing ground dashed, design ground solid, what is filled darker, a storm's water
-// filled up to its level, and what the line crosses, each named once above it. Metres along the line to the right, levels
+// filled up to its level, the highest groundwater dotted, and what the line crosses, each named once above it. Metres along the line to the right, levels
 // up, drawn as many times as large as is said. Tall things are cut off at the top. Page: docs/methods/sheet.md
 #pragma once
 
@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "geom/drain/storm/pipe_water.hpp"
 #include "geom/drain/storm/section_water.hpp"
 #include "geom/ground/line_crossings.hpp"
 #include "geom/sheet/drawing.hpp"
@@ -21,6 +22,8 @@ struct SectionView {
   drain::storm::WaterLevels water;    ///< at the ground's points, or none
   drain::storm::WaterLevels deepest;  ///< drawn as a line
   std::vector<drain::storm::PitWater> pits;
+  std::vector<drain::storm::PipeWater> pipes;
+  double groundwater_depth_m = 0;  ///< below the existing ground; 0 is not known
 };
 
 /// The names of the crossings are the items' titles.
@@ -31,6 +34,7 @@ struct SectionPaper {
   double height_mm = 80;
   UnitSystem units = UnitSystem::us;
   std::optional<double> metres_per_mm;  ///< along the line; what fills the width where not given
+  bool tells_pits = false;              ///< levels of their rims and floors in numbers
 };
 
 struct SectionDrawing {
@@ -43,6 +47,12 @@ struct SectionDrawing {
 
 /// An empty drawing where nothing of the line lies on known ground.
 SectionDrawing section_drawing(const SectionView& view, const SectionPaper& paper);
+
+/// Groundwater deeper than this under the ground is not drawn.
+inline constexpr double deepest_groundwater_m = 5;
+extern const Stroke groundwater_stroke;
+/// Whether a section of that yard shows it.
+bool shows_groundwater(const SectionView& view);
 
 /// The least 1, 2 or 5 times a power of ten that is no shorter.
 double round_step(double least);

@@ -40,6 +40,7 @@ Levels levels_shown(const SectionView& view) {
     if (!point.levels) continue;
     levels.take(point.levels->existing_m);
     levels.take(point.levels->design_m);
+    if (shows_groundwater(view)) levels.take(point.levels->existing_m - view.groundwater_depth_m);
   }
   if (levels.low_m > levels.high_m) return levels;
   take_water(levels, view.water);

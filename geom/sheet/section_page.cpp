@@ -21,21 +21,16 @@ double add_key(SheetPen& pen, SheetPoint at, const std::string& word, Colour fil
   return at.x + sample_mm + 1.5 + pen.measure().width_mm(word, 2.4) + 6;
 }
 
-Drawing words_around(const SectionDrawing& section, const SectionTitle& title, UnitSystem units, const Page& page) {
+Drawing words_around(const SectionView& view, const SectionDrawing& section, const SectionTitle& title,
+                     UnitSystem units, const Page& page) {
   const TextMeasure measure;
   SheetPen pen{measure};
   const double wide_mm = page.width_mm - 2 * margin_mm, key_mm = page.height_mm - foot_mm + 2;
   pen.fitted({margin_mm, margin_mm}, title.yard + ": section " + title.line, wide_mm,
              {4, palette::ink, true, Anchor::left});
-  const std::string unit{shown_unit(Quantity::length, units).suffix};
-  const std::string scale = scale_words(section.metres_per_mm * 1000, units) + " along the line, " +
-                            exaggeration_words(section.exaggeration) + ", levels and distances in " + unit;
-  pen.fitted({margin_mm, margin_mm + 5.5}, scale, wide_mm, {2.6, palette::quiet_ink, false, Anchor::left});
-  double x_mm = add_key(pen, {margin_mm, key_mm}, "existing ground", palette::none, {palette::earth, 0.3, {1.4, 1.0}});
-  x_mm = add_key(pen, {x_mm, key_mm}, "design ground", palette::none, {palette::ink, 0.5, {}});
-  x_mm = add_key(pen, {x_mm, key_mm}, "fill", palette::earth.faded(0.45), {palette::none, 0, {}});
-  if (!title.water.empty())
-    add_key(pen, {x_mm, key_mm}, title.water, palette::water.faded(0.5), {palette::water, 0.35, {}});
+  pen.fitted({margin_mm, margin_mm + 5.5}, section_scale_words(section, units), wide_mm,
+             {2.6, palette::quiet_ink, false, Anchor::left});
+  add_section_key(pen, {margin_mm, key_mm}, view, title.water);
   std::string caution = "A planning aid; not for construction. Levels are those of the ground's grid.";
   if (section.unnamed > 0)
     caution += " No room for the names of " + std::to_string(section.unnamed) + " more that it crosses.";
@@ -45,17 +40,31 @@ Drawing words_around(const SectionDrawing& section, const SectionTitle& title, U
 
 }  // namespace
 
+std::string section_scale_words(const SectionDrawing& section, UnitSystem units) {
+  const std::string unit{shown_unit(Quantity::length, units).suffix};
+  return scale_words(section.metres_per_mm * 1000, units) + " along the line, " +
+         exaggeration_words(section.exaggeration) + ", levels and distances in " + unit;
+}
+
+void add_section_key(SheetPen& pen, SheetPoint at, const SectionView& view, const std::string& water) {
+  at.x = add_key(pen, at, "existing ground", palette::none, {palette::earth, 0.3, {1.4, 1.0}});
+  at.x = add_key(pen, at, "design ground", palette::none, {palette::ink, 0.5, {}});
+  at.x = add_key(pen, at, "fill", palette::earth.faded(0.45), {palette::none, 0, {}});
+  if (shows_groundwater(view)) at.x = add_key(pen, at, "highest groundwater", palette::none, groundwater_stroke);
+  if (!water.empty()) add_key(pen, at, water, palette::water.faded(0.5), {palette::water, 0.35, {}});
+}
+
 Page section_page(const SectionView& view, const SectionTitle& title, UnitSystem units) {
   const double length_m = view.ground.length_m();
   const double ratio = scale_ratio_that_fits(length_m, 0, line_mm, field_mm, units);
   const double width_mm = std::max(140.0, length_m * 1000 / ratio + side_mm);
-  const SectionDrawing section = section_drawing(view, {width_mm, field_mm, units, ratio / 1000});
+  const SectionDrawing section = section_drawing(view, {width_mm, field_mm, units, ratio / 1000, true});
   Page page{"Section", width_mm + 2 * margin_mm, head_mm + field_mm + foot_mm + 2, palette::paper, {}};
   Placement placement = section.placement;
   placement.origin_x += margin_mm;
   placement.origin_y += head_mm;
   page.drawings.push_back({section.drawing, placement, {}});
-  page.drawings.push_back({words_around(section, title, units, page), in_millimetres(), {}});
+  page.drawings.push_back({words_around(view, section, title, units, page), in_millimetres(), {}});
   return page;
 }
 

@@ -1,6 +1,7 @@
 #include "geom/sheet/section_water_marks.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace yardwright {
 
@@ -63,6 +64,15 @@ void bridge(const GroundSection& ground, const LineCrossing& hole, WaterLevels& 
   }
 }
 
+SitePoint place_at(const GroundSection& ground, double chainage_m) {
+  const auto& points = ground.points;
+  const auto after = std::ranges::lower_bound(points, chainage_m, {}, &SectionPoint::chainage_m);
+  if (after == points.begin()) return points.front().at;
+  if (after == points.end()) return points.back().at;
+  const auto before = after - 1;
+  return between(before->at, after->at, (chainage_m - before->chainage_m) / (after->chainage_m - before->chainage_m));
+}
+
 }  // namespace
 
 std::vector<WaterBody> water_bodies(const GroundSection& ground, const WaterLevels& levels) {
@@ -76,6 +86,27 @@ std::vector<WaterBody> water_bodies(const GroundSection& ground, const WaterLeve
     i = last;
   }
   return bodies;
+}
+
+std::vector<WaterPoint> water_below(const SectionView& view, const LineCrossing& crossing) {
+  constexpr int pieces = 24;
+  const auto pit = std::ranges::find(view.pits, crossing.item, &drain::storm::PitWater::item);
+  const auto pipe = std::ranges::find(view.pipes, crossing.item, &drain::storm::PipeWater::item);
+  const bool is_of_pit = crossing.is_pit && pit != view.pits.end();
+  if (!crossing.is_below || !crossing.at_from || (!is_of_pit && (crossing.is_pit || pipe == view.pipes.end())))
+    return {};
+  std::vector<WaterPoint> points;
+  double deepest_m = 0;
+  for (int i = 0; i <= pieces; ++i) {
+    const double share = static_cast<double>(i) / pieces;
+    const double chainage_m = std::lerp(crossing.from_m, crossing.to_m, share);
+    const double bed_m = std::lerp(crossing.at_from->base_m, crossing.at_to->base_m, share),
+                 top_m = std::lerp(crossing.at_from->top_m, crossing.at_to->top_m, share);
+    const double level_m = is_of_pit ? pit->level_m : pipe->level_m(place_at(view.ground, chainage_m));
+    points.push_back({chainage_m, bed_m, std::clamp(level_m, bed_m, top_m)});
+    deepest_m = std::max(deepest_m, points.back().level_m - bed_m);
+  }
+  return deepest_m > 0 ? points : std::vector<WaterPoint>{};
 }
 
 WaterLevels over_full_pits(const SectionView& view, WaterLevels levels) {

@@ -2,6 +2,7 @@
 """`yardwright section` on the demo yards: its table, its numbers, its drawing, its refusals. usage: section_test.py YARDWRIGHT"""
 
 import os
+import shutil
 import subprocess
 import tempfile
 
@@ -70,6 +71,32 @@ class Section(Case):
             problems = self.refused("section", OLD_YARD, *words)
             self.assertEqual(len(problems), 1)
             self.assertIn(said, problems[0]["what"])
+
+    def test_the_storm_of_a_section_is_asked_for_as_that_of_storm(self):
+        cut = ("section", OLD_YARD, "--line", "300,260", "300,130", "--storm", "--start", "11.7h", "--length", "20min")
+        whole = self.answered(*cut)
+        dump = next(c for c in whole["crossings"] if c["name"] == "Dump" and c["below"])
+        self.assertGreater(dump["water_m"], dump["base_m"][0])
+        early = self.answered("section", OLD_YARD, "--line", "300,260", "300,130", "--storm", "--start", "1h", "--length", "1min")
+        deepest = lambda out: max(p["water_m"] or 0 for p in out["points"])
+        self.assertLess(deepest(early), deepest(whole))
+
+    def test_a_return_period_is_that_of_the_rain_table(self):
+        with tempfile.TemporaryDirectory() as folder:
+            for file in (OLD_YARD, os.path.join(os.path.dirname(OLD_YARD), "old-yard-ground.tif")):
+                shutil.copy(file, folder)
+            yard = os.path.join(folder, os.path.basename(OLD_YARD))
+            cut = ("--line", "300,260", "300,130", "--storm", "--start", "11.7h", "--length", "10min", "--return-period")
+            self.assertIn("no rain table", self.refused("section", yard, *cut, "100")[0]["what"])
+            run("rain", yard, "--table", "2 2.0in, 25 5.0in, 100 8.0in", "--return-period", "25")
+            self.assertIn("no row of 7 years", self.refused("section", yard, *cut, "7")[0]["what"])
+            for years, depth in (("2", "2.00 in"), ("100", "8.00 in")):
+                ran = run("section", yard, *cut, years)
+                self.assertIn("water: deepest water of %s in 24 h" % depth, ran.out)
+
+    def test_what_is_asked_of_a_storm_needs_one(self):
+        for words in (("--power-fails",), ("--return-period", "2"), ("--length", "1h")):
+            self.assertIn("--storm", self.refused("section", OLD_YARD, "--line", "1,1", "90,90", *words)[0]["what"])
 
     def test_a_yard_without_ground_has_no_section(self):
         with tempfile.TemporaryDirectory() as folder:

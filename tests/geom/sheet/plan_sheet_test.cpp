@@ -167,8 +167,8 @@ TEST_CASE("Each question has a plan of its own where it has something to draw; t
     CHECK(all_words({(*pages)[i]}).find(fmt::format("{} of {}\n", i + 1, pages->size())) != std::string::npos);
   }
   names.erase(std::unique(names.begin(), names.end()), names.end());
-  CHECK(names == std::vector<std::string>{"General plan", "Reach", "Turn", "Drain", "Clear", "Pace", "Schedules",
-                                          "Drainage", "Findings", "Cautions"});
+  CHECK(names == std::vector<std::string>{"General plan", "Reach", "Turn", "Drain", "Clear", "Pace", "Sections",
+                                          "Schedules", "Drainage", "Findings", "Cautions"});
 }
 
 TEST_CASE("Every failing finding with a place has its number on the general plan and on its question's") {

@@ -184,3 +184,72 @@ TEST_CASE("A section's page keeps a standard scale along the line", "[sheet][sec
   REQUIRE(page.drawings.size() == 2);
   CHECK(page.drawings[0].placement.per_unit == Approx(1000.0 / 1000));  // 200 m on at most 360 mm: 1:1000
 }
+
+namespace {
+
+/// Level ground at 100 with two pits 3 and 4 m deep and a tunnel of 1.5 m between them on the line.
+Site tunnelled_yard() {
+  Site site = site_with(flat_ground(metre, 100), std::vector<Thing>{});
+  const auto pit = [](SitePoint at, double depth_m) {
+    Pit dug;
+    dug.at = at;
+    dug.body.width_m = dug.body.length_m = 2;
+    dug.body.depth_m = depth_m;
+    return dug;
+  };
+  Tunnel tunnel;
+  tunnel.path = {{50, 30}, {90, 30}};
+  tunnel.from = {1};
+  tunnel.to = {2};
+  tunnel.sill_depth_m = 2.5;
+  tunnel.height_m = 1.5;
+  site.items.push_back({{1}, "Upper", 0, {}, pit({50, 30}, 3)});
+  site.items.push_back({{2}, "Lower", 0, {}, pit({90, 30}, 4)});
+  site.items.push_back({{3}, "Walkway", 0, {}, tunnel});
+  return site;
+}
+
+bool says(const Drawing& drawing, const std::string& words) {
+  return std::ranges::any_of(all<TextMark>(drawing), [&](const TextMark& mark) { return mark.text == words; });
+}
+
+}  // namespace
+
+TEST_CASE("Water in a tunnel lies between that of its pits, and stops at its crown", "[sheet][section]") {
+  const Site site = tunnelled_yard();
+  SectionView view = section_view(site, design_surface(site), eastward);
+  view.pipes = {{{3}, {{50, 30}, {90, 30}}, 98.5, 97.5}};
+  const auto tunnel = std::ranges::find(view.crossings, ItemId{3}, &LineCrossing::item);
+  REQUIRE(tunnel != view.crossings.end());
+  const auto water = water_below(view, *tunnel);
+  REQUIRE(water.size() > 2);
+  for (const WaterPoint& point : water) {
+    CHECK(point.bed_m == Approx(97.5));
+    CHECK(point.level_m == Approx(98.5 - (point.chainage_m - 40) / 40).margin(1e-9));  // the line begins at x = 10
+  }
+  view.pipes[0].start_m = 103;
+  CHECK(water_below(view, *tunnel).front().level_m == Approx(99));
+  view.pipes.clear();
+  CHECK(water_below(view, *tunnel).empty());
+}
+
+TEST_CASE("A pit's rim and floor are told where it is asked for, and groundwater is drawn at its depth",
+          "[sheet][section]") {
+  Site site = tunnelled_yard();
+  site.ground.groundwater_depth_m = 2;
+  const SectionView view = section_view(site, design_surface(site), eastward);
+  const SectionDrawing told = section_drawing(view, {240, 80, UnitSystem::metric, {}, true});
+  CHECK(says(told.drawing, "rim 100.00 m"));
+  CHECK(says(told.drawing, "floor 97.00 m"));
+  CHECK(says(told.drawing, "floor 96.00 m"));
+  CHECK_FALSE(says(section_drawing(view, {240, 80, UnitSystem::metric, {}}).drawing, "floor 97.00 m"));
+  int drawn = 0;
+  for (const LineMark& mark : all<LineMark>(told.drawing)) {
+    if (mark.stroke.dash_mm != groundwater_stroke.dash_mm) continue;
+    for (const DrawPoint point : mark.points) CHECK(point.y / told.exaggeration == Approx(98));
+    ++drawn;
+  }
+  CHECK(drawn == 1);
+  site.ground.groundwater_depth_m = 30;
+  CHECK_FALSE(shows_groundwater(section_view(site, design_surface(site), eastward)));
+}
