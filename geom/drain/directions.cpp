@@ -8,6 +8,7 @@ namespace yardwright::drain {
 namespace {
 
 constexpr float diagonal = static_cast<float>(1 / std::numbers::sqrt2);
+constexpr std::array<std::size_t, 8> straight_first{0, 2, 4, 6, 1, 3, 5, 7};
 constexpr std::int32_t not_known = -1;
 
 std::size_t at(Cell cell) { return static_cast<std::size_t>(cell); }
@@ -48,8 +49,10 @@ Cell on_the_level(const Flow& flow, const Neighbourhood& ways, Cell cell) {
   const float here_m = flow.filled_m[at(cell)];
   const std::int32_t left = flow.steps[at(cell)] - 1;
   const auto leads_on = [&](Cell next) { return flow.steps[at(next)] == left && flow.filled_m[at(next)] == here_m; };
-  for (const Cell step : ways.steps())
-    if (leads_on(cell + step)) return cell + step;
+  for (const std::size_t direction : straight_first) {
+    const Cell next = cell + ways.steps()[direction];
+    if (leads_on(next)) return next;
+  }
   Cell best = outside;
   ways.for_each_through_pipes_to(cell, [&](Cell next) {
     const bool falls = left < 0 && flow.filled_m[at(next)] < here_m;

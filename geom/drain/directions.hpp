@@ -1,6 +1,6 @@
 // Where each cell sends its water: D8 on the filled surface, the steepest of eight, diagonals divided by the square root
 // of 2, the first of equals counted from east to the right. Where nothing falls, on flats and ponds, to the first
-// neighbour (or pipe) from which fewer steps are left to a place where it does.
+// neighbour, the straight ones before the diagonal, or pipe from which a step less is left to a place where it does.
 #pragma once
 
 #include "geom/drain/neighbourhood.hpp"
