@@ -10,6 +10,7 @@
 #include "editor/cli/site_at.hpp"
 #include "editor/cli/storm_options.hpp"
 #include "editor/cli/verb.hpp"
+#include "geom/drain/storm/how_often.hpp"
 #include "geom/drain/storm/storm_findings.hpp"
 #include "geom/drain/storm/storm_tables.hpp"
 #include "geom/drain/storm/storm_words.hpp"
@@ -30,6 +31,7 @@ struct StormWords {
   std::string file;
   std::optional<int> phase;
   AskedStorm asked;
+  bool how_often = false;
   std::string hydrographs;
   std::string depth;
   bool all = false;
@@ -113,6 +115,17 @@ Json story_json(const Site& site, const StormOptions& options, const StormStory&
   return out;
 }
 
+Json how_often_json(const Frequencies& frequencies) {
+  const auto years = [](std::optional<double> number) { return number ? Json(*number) : Json(nullptr); };
+  Json out = Json::array();
+  for (const HowOften& one : frequencies.all)
+    out.push_back({{"finding", one.finding},
+                   {"event", names_of(one.event)[static_cast<std::size_t>(one.event)]},
+                   {"at_most_years", years(one.recurrence.at_most_years)},
+                   {"at_least_years", years(one.recurrence.at_least_years)}});
+  return out;
+}
+
 /// Before minutes are spent: whether the files have a folder to be written into.
 Problems folders_missing(const StormWords& words) {
   Problems problems;
@@ -141,16 +154,25 @@ void run(const StormWords& words, Console& console) {
   if (!site) return refuse(site.error(), console);
   const auto options = storm_options(words.asked, *site);
   if (!options) return refuse(options.error(), console);
+  if (words.how_often && !site->storm.table.known()) return refuse(no_rain_table().value(), console);
   const Catalogs& catalogs = shipped_catalogs();
   const auto story = run_storm(*site, design_surface(*site), catalogs, *options);
   if (!story) return refuse(story.error(), console);
-  const Findings findings = judge_storm(*site, *story, catalogs.rules.with(site->rule_overrides));
+  Findings findings = judge_storm(*site, *story, catalogs.rules.with(site->rule_overrides));
+  Frequencies frequencies;
+  if (words.how_often) {
+    auto found = how_often(*site, design_surface(*site), catalogs, *options);
+    if (!found) return refuse(found.error(), console);
+    frequencies = std::move(*found);
+    tell_how_often(findings, frequencies, site->storm.yard_life_years);
+  }
   if (const auto written = write_files(words, *site, *story); !written) return refuse(written.error(), console);
   if (worst(findings) == Verdict::fail) console.exit_code = something_fails;
   if (console.json) {
     Json out = story_json(*site, *options, *story);
     out["findings"] = Json::array();
     for (const Finding& finding : findings) out["findings"].push_back(as_json(finding, site->units));
+    if (words.how_often) out["how_often"] = how_often_json(frequencies);
     return write_json(out, 1);
   }
   print_story(*site, *options, *story);
@@ -169,6 +191,8 @@ void add_storm_verb(CLI::App& program, Console& console) {
   verb->add_option("SITE", words->file, "the site file, NAME.yard")->required();
   verb->add_option("--phase", words->phase, "as the yard stands once this phase is built (0: today)");
   add_storm_options(*verb, words->asked);
+  verb->add_flag("--how-often", words->how_often,
+                 "run the storms of the site's rain table too, and tell how often each thing happens");
   verb->add_option("--hydrographs", words->hydrographs, "levels and flows over time as CSV into this file");
   verb->add_option("--depth", words->depth, "the deepest water of every cell as a GeoTIFF into this file");
   verb->add_flag("--all", words->all, "list what passes too");

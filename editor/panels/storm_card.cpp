@@ -73,6 +73,12 @@ void show_start(const Workspace& work) {
   if (work.storms.is_running()) return show_progress(work);
   if (pill("let it rain", work.look, true)) work.storms.run(as_of(work.session.site(), work.session.phase), options);
   hint("Runs the heaviest three hours of the yard's storm over the ground, beside your work.");
+  if (work.session.site().storm.table.known()) {
+    ImGui::SameLine(0, work.look.px(8));
+    if (pill("and how often", work.look))
+      work.storms.run(as_of(work.session.site(), work.session.phase), options, session::StormAsk::how_often);
+    hint("Runs the storms of the rain table too, and tells how often each thing happens.");
+  }
   for (const Problem& problem : work.storms.refusal())
     words(sentence(problem), work.look.letters.small, palette::fail, true);
 }

@@ -3,19 +3,20 @@
 #include <new>
 
 #include "geom/check/reads.hpp"
+#include "geom/drain/storm/how_often.hpp"
 #include "geom/drain/storm/storm_findings.hpp"
 #include "geom/ground/design_surface.hpp"
 
 namespace yardwright::session {
 
-void StormDesk::run(const Site& site, const drain::storm::StormOptions& options) {
+void StormDesk::run(const Site& site, const drain::storm::StormOptions& options, StormAsk ask) {
   if (worker_.joinable()) {
     worker_.request_stop();
     worker_.join();
   }
   running_ = true;
   done_ratio_ = 0;
-  worker_ = std::jthread{[this, site, options](const std::stop_token& token) { work(token, site, options); }};
+  worker_ = std::jthread{[this, site, options, ask](const std::stop_token& token) { work(token, site, options, ask); }};
 }
 
 void StormDesk::stop() { worker_.request_stop(); }
@@ -30,22 +31,37 @@ Problems StormDesk::refusal() const {
   return refusal_;
 }
 
-void StormDesk::tell(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options) {
-  auto story = drain::storm::run_storm(site, design_surface(site), catalogs_, options, [&](double ratio) {
-    done_ratio_ = ratio;
+void StormDesk::tell(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options,
+                     StormAsk ask) {
+  const DesignSurface surface = design_surface(site);
+  const double own_part = ask == StormAsk::how_often ? 1.0 / static_cast<double>(site.storm.table.rows.size() + 1) : 1;
+  auto story = drain::storm::run_storm(site, surface, catalogs_, options, [&](double ratio) {
+    done_ratio_ = own_part * ratio;
     return !stop.stop_requested();
   });
   Findings findings = story ? judge_storm(site, *story, catalogs_.rules.with(site.rule_overrides)) : Findings{};
+  Problems refusal = story ? Problems{} : story.error();
+  if (story && ask == StormAsk::how_often) {
+    const auto found = how_often(site, surface, catalogs_, options, [&](double ratio) {
+      done_ratio_ = own_part + (1 - own_part) * ratio;
+      return !stop.stop_requested();
+    });
+    if (found)
+      tell_how_often(findings, *found, site.storm.yard_life_years);
+    else
+      refusal = found.error();
+  }
   const std::scoped_lock held{lock_};
-  refusal_ = story ? Problems{} : story.error();
+  refusal_ = std::move(refusal);
   if (story)
     record_ = std::make_shared<const StormRecord>(StormRecord{site, options, std::move(*story), std::move(findings)});
 }
 
 /// A yard too large for the machine ends the storm, not the program.
-void StormDesk::work(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options) {
+void StormDesk::work(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options,
+                     StormAsk ask) {
   try {
-    tell(stop, site, options);
+    tell(stop, site, options, ask);
   } catch (const std::bad_alloc&) {
     const std::scoped_lock held{lock_};
     refusal_ = {{"the storm needs more memory than there is", "the storm of " + site.name,

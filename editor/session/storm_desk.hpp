@@ -20,11 +20,16 @@ struct StormRecord {
   Findings findings;
 };
 
+enum class StormAsk : std::uint8_t {
+  this_storm,
+  how_often  ///< and those of the rain table, for how often each thing happens
+};
+
 class StormDesk {
  public:
   explicit StormDesk(const Catalogs& catalogs) : catalogs_{catalogs} {}
 
-  void run(const Site& site, const drain::storm::StormOptions& options);
+  void run(const Site& site, const drain::storm::StormOptions& options, StormAsk ask = StormAsk::this_storm);
   /// Ends the storm in hand; what it told so far is kept as its story.
   void stop();
 
@@ -38,8 +43,8 @@ class StormDesk {
   Problems refusal() const;
 
  private:
-  void tell(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options);
-  void work(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options);
+  void tell(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options, StormAsk ask);
+  void work(const std::stop_token& stop, const Site& site, const drain::storm::StormOptions& options, StormAsk ask);
 
   const Catalogs& catalogs_;
   std::atomic<bool> running_ = false;

@@ -20,7 +20,9 @@ double chance_ratio(double every_years, double over_years) { return -std::expm1(
 
 std::string recurrence_words(const Recurrence& recurrence, double over_years) {
   const auto chance = [&](double years) {
-    return fmt::format("a chance of {:.0f} % in {:g} years", 100 * chance_ratio(years, over_years), over_years);
+    const double percent = 100 * chance_ratio(years, over_years);
+    return percent < 99.5 ? fmt::format("a chance of {:.0f} % in {:g} years", percent, over_years)
+                          : fmt::format("all but certain in {:g} years", over_years);
   };
   if (!recurrence.at_most_years)
     return fmt::format("less than once in {:g} years, {} at most", *recurrence.at_least_years,

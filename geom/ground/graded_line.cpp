@@ -7,6 +7,7 @@ namespace yardwright {
 
 namespace {
 
+constexpr double level_ratio = 1e-6;       // what rises less is level
 constexpr std::size_t most_points = 2000;  // a line that goes round and round ends
 
 /// Which way a line goes on from a point; nothing where it cannot.
@@ -56,7 +57,7 @@ SitePath line_down(const LevelGrid& ground, SitePoint from, const LineAcross& li
                    const std::function<bool(SitePoint)>& goes_on) {
   const auto way = [&](SitePoint at) -> std::optional<SiteVector> {
     const SiteVector rise = rise_at(ground, at, line.around_m);
-    if (length(rise) == 0) return std::nullopt;
+    if (length(rise) < level_ratio) return std::nullopt;
     return -unit(rise);
   };
   return traced(from, line.step_m, way, goes_on);

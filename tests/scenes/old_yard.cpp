@@ -41,6 +41,9 @@ Site bare() {
   site.rule_overrides = {{"pace.capacity", harvest_m3, Basis::local, "the corn of a good year (invented)"}};
   site.storm.rain_m = 5 * 0.0254;
   site.storm.two_year_rain_m = 3 * 0.0254;
+  for (const auto& [years, rain_in] :
+       {std::pair{2.0, 3.0}, {5.0, 3.8}, {10.0, 4.3}, {25.0, 5.0}, {50.0, 5.6}, {100.0, 6.3}})
+    site.storm.table.rows.push_back({years, rain_in * 0.0254});
   return site;
 }
 

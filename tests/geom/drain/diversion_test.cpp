@@ -149,3 +149,17 @@ TEST_CASE("Where no berm can pass none is offered, and one that is stopped says 
   CHECK(diversions(hurried).empty());
   CHECK_FALSE(hurried.mends_sought);
 }
+
+TEST_CASE("A site's own fall, freeboard and least size shape the berm", "[drain][diversion]") {
+  const auto berm_of = [](const char* rule, double own) {
+    Site site = yard(60, 45);
+    if (own > 0) site = yardwright::apply(site, SetRule{{rule, own, Basis::local, "set here"}});
+    const auto mends = diversions(asked(site));
+    REQUIRE_FALSE(mends.empty());
+    return mends.front();
+  };
+  const Mend plain = berm_of("", 0);
+  CHECK(berm_of("drain.diversion-size", 0.7).becomes >= 0.7);
+  CHECK(berm_of("drain.diversion-freeboard", 0.6).becomes > plain.becomes);
+  CHECK(*path_of(built(berm_of("drain.diversion-fall", 0.01)).thing) != *path_of(built(plain).thing));
+}
