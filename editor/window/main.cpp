@@ -16,6 +16,7 @@
 #include "editor/window/app.hpp"
 #include "editor/window/input_bridge.hpp"
 #include "editor/window/render.hpp"
+#include "geom/check/keep_memory.hpp"
 #include "geom/io/catalogs.hpp"
 
 namespace yardwright::window {
@@ -180,6 +181,7 @@ int run(const Arguments& arguments) {
 }  // namespace yardwright::window
 
 int main(int count, char** words) {
+  yardwright::keep_freed_memory();
   yardwright::window::Arguments arguments;
   CLI::App program{"Draw a farm grain yard and ask it the six questions.", "yardwright-editor"};
   program.add_option("file", arguments.file, "a yard to open");

@@ -3,6 +3,7 @@
 // them.
 #include <benchmark/benchmark.h>
 
+#include "geom/check/keep_memory.hpp"
 #include "geom/check/live_check.hpp"
 #include "geom/io/catalogs.hpp"
 #include "geom/site/footprint.hpp"
@@ -57,4 +58,11 @@ BENCHMARK(bin_on_the_old_yard)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 
-BENCHMARK_MAIN();
+/// As the window does.
+int main(int count, char** words) {
+  keep_freed_memory();
+  benchmark::Initialize(&count, words);
+  if (benchmark::ReportUnrecognizedArguments(count, words)) return 1;
+  benchmark::RunSpecifiedBenchmarks();
+  return 0;
+}
