@@ -11,6 +11,7 @@
 #include "geom/io/rain_table_file.hpp"
 #include "geom/io/site_file.hpp"
 #include "geom/site/edit.hpp"
+#include "geom/site/rain_years.hpp"
 #include "geom/units/text.hpp"
 
 namespace yardwright::cli {
@@ -33,13 +34,12 @@ Expected<RainTable> table_of(const AskedRain& asked, UnitSystem units) {
 }
 
 Expected<Storm> storm_with(Storm storm, RainTable table, std::optional<double> years) {
-  storm.table = std::move(table);
-  if (const auto depth_m = rain_of_years(storm.table, 2)) storm.two_year_rain_m = *depth_m;
-  if (years) storm.return_period_years = *years;
-  const auto depth_m = rain_of_years(storm.table, storm.return_period_years);
-  if (!depth_m && years) return tl::unexpected{depth_m.error()};
-  if (depth_m) storm.rain_m = *depth_m;
-  return storm;
+  if (years) {
+    const auto rain_m = asked_rain(table, *years);
+    if (!rain_m) return tl::unexpected{rain_m.error()};
+    storm.return_period_years = *years;
+  }
+  return with_rain_table(std::move(storm), std::move(table));
 }
 
 void print_storm(const Storm& storm, UnitSystem units, const Console& console) {

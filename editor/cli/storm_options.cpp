@@ -2,10 +2,9 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "geom/drain/storm/rainfall.hpp"
 #include "geom/site/footprint.hpp"
+#include "geom/site/rain_years.hpp"
 #include "geom/units/text.hpp"
 
 namespace yardwright::cli {
@@ -57,9 +56,8 @@ Expected<StormOptions> storm_options(const AskedStorm& asked, const Site& site) 
   return options;
 }
 
-Expected<double> rain_of_years(const RainTable& table, double years) {
-  const auto row = std::ranges::find(table.rows, years, &RainOfYears::years);
-  if (row != table.rows.end()) return row->rain_m;
+Expected<double> asked_rain(const RainTable& table, double years) {
+  if (const auto rain_m = rain_of_years(table, years)) return *rain_m;
   if (!table.known())
     return refused("the yard has no rain table", "--return-period", "give it one with yardwright rain");
   return refused(fmt::format("the table has no row of {:g} years", years), "--return-period",
@@ -68,7 +66,7 @@ Expected<double> rain_of_years(const RainTable& table, double years) {
 
 Expected<Site> with_asked_rain(Site site, const AskedStorm& asked) {
   if (!asked.years) return site;
-  const auto rain_m = rain_of_years(site.storm.table, *asked.years);
+  const auto rain_m = asked_rain(site.storm.table, *asked.years);
   if (!rain_m) return tl::unexpected{rain_m.error()};
   site.storm.return_period_years = *asked.years;
   site.storm.rain_m = *rain_m;

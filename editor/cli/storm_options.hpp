@@ -28,6 +28,6 @@ Expected<drain::storm::StormOptions> storm_options(const AskedStorm& asked, cons
 Expected<Site> with_asked_rain(Site site, const AskedStorm& asked);
 
 /// The depth in a table's row of so many years, or what rows there are.
-Expected<double> rain_of_years(const RainTable& table, double years);
+Expected<double> asked_rain(const RainTable& table, double years);
 
 }  // namespace yardwright::cli

@@ -39,6 +39,7 @@ void show_file_menu(const Workspace& work) {
   ImGui::Separator();
   entry(work, "Lay a picture under ...", nullptr, FileWish::picture);
   entry(work, "Bring in levels ...", nullptr, FileWish::ground);
+  entry(work, "Bring in a rain table ...", nullptr, FileWish::rain);
   ImGui::Separator();
   entry(work, "Write the plan set", nullptr, FileWish::plan_set);
   hint("A PDF beside the yard: the plan to scale, a plan of each question, schedules, findings and cautions.");

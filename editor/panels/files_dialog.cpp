@@ -54,7 +54,8 @@ void begin(const Workspace& work, FilesDialog& dialog, Asking asking) {
   }
   if (asking == Asking::save_as)
     dialog.name = work.session.file ? work.session.file->filename().string() : title_of(work.session) + ".yard";
-  if (asking == Asking::open || asking == Asking::picture || asking == Asking::ground) dialog.name.clear();
+  else
+    dialog.name.clear();
 }
 
 bool loses_work(FileWish wish) {
@@ -90,6 +91,7 @@ void grant(const Workspace& work, FilesDialog& dialog, FileWish wish) {
       dialog.problem = "A picture is kept beside the yard: save the yard first.";
       return;
     case FileWish::ground: return begin(work, dialog, Asking::ground);
+    case FileWish::rain: return begin(work, dialog, Asking::rain);
     case FileWish::plan_set: return make_plan_set(work, dialog);
     case FileWish::quit: dialog.ends = true; return;
     case FileWish::nothing: return;
@@ -200,6 +202,8 @@ void do_files(const Workspace& work, FilesDialog& dialog) {
     ask_picture(work, dialog);
   else if (dialog.asking == Asking::ground)
     ask_ground(work, dialog);
+  else if (dialog.asking == Asking::rain)
+    ask_rain(work, dialog);
   else
     ask_file(work, dialog);
   end_dialog(dialog.asking == Asking::nothing);

@@ -9,7 +9,7 @@
 
 namespace yardwright::panels {
 
-enum class Asking : std::uint8_t { nothing, unsaved, new_lot, open, save_as, picture, ground };
+enum class Asking : std::uint8_t { nothing, unsaved, new_lot, open, save_as, picture, ground, rain };
 
 struct FilesDialog {
   Asking asking = Asking::nothing;

@@ -89,4 +89,15 @@ void ask_ground(const Workspace& work, FilesDialog& dialog) {
     begin_reading(dialog, session::ground_reading(work.session, dialog.folder / dialog.name, dialog.ground));
 }
 
+void ask_rain(const Workspace& work, FilesDialog& dialog) {
+  words("Bring in a rain table", work.look.letters.title, palette::ink);
+  words("The text export of a point of NOAA Atlas 14: depths, partial duration series. Its 24-hour row is read.",
+        work.look.letters.small, palette::quiet_ink, true);
+  const Clicked clicked = folder_list(work.look, dialog.folder, dialog.name, session::is_rain_name);
+  labelled_text(work.look, "file", dialog.name, ImGui::IsWindowAppearing());
+  if (dialog.reading.is_reading()) return show_reading(work, dialog);
+  if (ask_to_do(work, dialog, "bring it in", clicked))
+    begin_reading(dialog, session::rain_reading(work.session, dialog.folder / dialog.name));
+}
+
 }  // namespace yardwright::panels

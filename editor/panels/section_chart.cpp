@@ -21,6 +21,7 @@ std::string told_of(const Workspace& work, const session::ShownLine& line, const
   std::string told = fmt::format("{}, {} · {} · dashed: ground as it lies", line.title,
                                  text_of(section.view().ground.length_m(), Quantity::length, work.units()),
                                  exaggeration_words(drawing.exaggeration));
+  if (shows_groundwater(section.view())) told += " · dash and dot: highest groundwater";
   if (storm != nullptr)
     told += section.is_storm_of_before() ? " · water of the yard before it was changed" : " · dotted: deepest water";
   if (drawing.unnamed > 0)

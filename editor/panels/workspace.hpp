@@ -23,7 +23,7 @@ struct Typing {
 };
 
 /// What was asked of the file menu, for the files dialog to do.
-enum class FileWish : std::uint8_t { nothing, new_yard, open, save, save_as, picture, ground, plan_set, quit };
+enum class FileWish : std::uint8_t { nothing, new_yard, open, save, save_as, picture, ground, rain, plan_set, quit };
 
 struct PanelState {
   Typing typing;

@@ -116,7 +116,11 @@ void show_pictures(const Workspace& work) {
 
 }  // namespace
 
-void show_storm(const Workspace& work) { show_part(work, YardPart::storm); }
+void show_storm(const Workspace& work) {
+  show_part(work, YardPart::storm);
+  if (pill("bring in a rain table ...", work.look)) work.state.wish = FileWish::rain;
+  hint("The text export of a point of NOAA Atlas 14.");
+}
 
 void show_yard_card(const Workspace& work) {
   words("Yard", work.look.letters.title, palette::ink);

@@ -8,7 +8,9 @@
 
 #include "geom/io/ground_import.hpp"
 #include "geom/io/picture_import.hpp"
+#include "geom/io/rain_table_file.hpp"
 #include "geom/site/footprint.hpp"
+#include "geom/site/rain_years.hpp"
 #include "geom/units/text.hpp"
 
 namespace yardwright::session {
@@ -61,6 +63,24 @@ std::string told(const ImportedGround& read) {
   if (read.filled_cells > 0) text += fmt::format(", {} cells filled", read.filled_cells);
   for (const std::string& note : read.notes) text += "; " + note;
   return text + ".";
+}
+
+/// "The rain table is here: 10 rows, 1 to 1000 years. The design storm is 7.28 in, once in 10 years."
+std::string told(const Storm& storm, UnitSystem units) {
+  const auto& rows = storm.table.rows;
+  std::string text = fmt::format("The rain table is here: {} rows, {:g} to {:g} years.", rows.size(),
+                                 rows.front().years, rows.back().years);
+  const std::string rain = text_of(storm.rain_m, Quantity::rain_depth, units);
+  if (rain_of_years(storm.table, storm.return_period_years))
+    return text + fmt::format(" The design storm is {}, once in {:g} years.", rain, storm.return_period_years);
+  return text +
+         fmt::format(" It has no row of {:g} years: the design storm keeps its {}.", storm.return_period_years, rain);
+}
+
+std::string ending_of(const fs::path& file) {
+  std::string ending = file.extension().string();
+  std::ranges::transform(ending, ending.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return ending;
 }
 
 Box joined(const Box& a, const Box& b) { return box_of({a.low, a.high, b.low, b.high}); }
@@ -118,6 +138,18 @@ Expected<Reading> ground_reading(const Session& session, const fs::path& file, c
   return [file, site, options = *options] { return ground_read(file, site, options); };
 }
 
+Expected<Reading> rain_reading(const Session&, const fs::path& file) {
+  return [file]() -> Expected<TakeIn> {
+    const auto table = read_rain_table(file);
+    if (!table) return tl::unexpected{table.error()};
+    return [table = *table](Session& session) {
+      const Storm storm = with_rain_table(session.history.settled().storm, table);
+      perform(session, {SetStorm{storm}});
+      session.notice = told(storm, session.site().units);
+    };
+  };
+}
+
 tl::expected<void, Problems> read_now(Session& session, const Expected<Reading>& reading) {
   if (!reading) return tl::unexpected{reading.error()};
   const auto take_in = (*reading)();
@@ -128,9 +160,12 @@ tl::expected<void, Problems> read_now(Session& session, const Expected<Reading>&
 
 bool is_ground_name(const fs::path& file) {
   static constexpr std::array<std::string_view, 7> endings{".tif", ".tiff", ".asc", ".csv", ".txt", ".xyz", ".tsv"};
-  std::string ending = file.extension().string();
-  std::ranges::transform(ending, ending.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return std::ranges::find(endings, ending) != endings.end();
+  return std::ranges::find(endings, ending_of(file)) != endings.end();
+}
+
+bool is_rain_name(const fs::path& file) {
+  const std::string ending = ending_of(file);
+  return ending == ".csv" || ending == ".txt";
 }
 
 }  // namespace yardwright::session

@@ -26,10 +26,15 @@ struct GroundWords {
 /// The yard's ground becomes the file's levels; what was read and assumed stands in the notice.
 Expected<Reading> ground_reading(const Session& session, const std::filesystem::path& file, const GroundWords& words);
 
+/// The yard's rain table becomes that of a NOAA Atlas 14 text export, and its design storm the table's rain of its years.
+Expected<Reading> rain_reading(const Session& session, const std::filesystem::path& file);
+
 /// Reads and takes in at once, for whoever has no frames to draw.
 tl::expected<void, Problems> read_now(Session& session, const Expected<Reading>& reading);
 
 /// Whether the name ends as a file of levels does.
 bool is_ground_name(const std::filesystem::path& file);
+/// As a table exported as text does.
+bool is_rain_name(const std::filesystem::path& file);
 
 }  // namespace yardwright::session

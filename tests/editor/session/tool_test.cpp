@@ -63,6 +63,31 @@ TEST_CASE("Every tool that can be used again stays in hand") {
   }
 }
 
+TEST_CASE("What drains a yard is put where it was clicked: lines along their clicks, a basin and a downspout at one") {
+  const SitePath clicks{{10, 20}, {40, 20}, {40, 60}};
+  for (const Thing& thing :
+       {Thing{RetainingWall{}}, Thing{Curb{}}, Thing{TrenchDrain{}}, Thing{TileLine{}}, Thing{ReceivingDitch{}}}) {
+    CAPTURE(kind_key(thing));
+    Hand hand{{}, tool_for(thing), {}};
+    for (const SitePoint at : clicks) hand.click(at);
+    hand.finish();
+    REQUIRE(hand.site.items.size() == 1);
+    CHECK(kind_key(hand.site.items[0].thing) == kind_key(thing));
+    CHECK(*path_of(hand.site.items[0].thing) == clicks);
+    hand.click({0, 0});
+    hand.finish();  // one click is no line
+    CHECK(hand.site.items.size() == 1);
+  }
+  for (const Thing& thing : {Thing{CatchBasin{}}, Thing{Downspout{}}}) {
+    CAPTURE(kind_key(thing));
+    Hand hand{{}, tool_for(thing), {}};
+    hand.click({7, 9});
+    REQUIRE(hand.site.items.size() == 1);
+    CHECK(kind_key(hand.site.items[0].thing) == kind_key(thing));
+    CHECK(place_of(hand.site.items[0].thing) == SitePoint{7, 9});
+  }
+}
+
 TEST_CASE("A downspout hangs on the roof that it is placed beside, and on none far from all") {
   Site site;
   site.items = {{{1}, "", 0, {}, Bin{.at = {0, 0}, .diameter_m = 10}}, {{2}, "", 0, {}, Building{.at = {20, 0}}}};
