@@ -153,9 +153,12 @@ class Ground(Case):
         for words in ("Home place", "Overhead lines", "Confined spaces"):
             self.assertIn(words, text)
         self.assertRegex(text, r"1\s?:\s?\d+")
-        levels = set(re.findall(r"(?m)^(2\d\d) m$", text))
+        def levels_on(*pages):
+            return set(re.findall(r"(?m)^(2\d\d) m$", tool("pdftotext", "-raw", *pages, plan, "-")))
+        levels = levels_on("-f", "1", "-l", "1")
         self.assertTrue(levels, "no contour tells its level")
         self.assertLessEqual(levels, {"270", "275"}, "levels of the contours, every 5 m; one that finds no room is dropped")
+        self.assertGreater(len(levels_on()), 4, "Drain's own sheet has finer contours")
 
     def test_people_are_told_what_was_read(self):
         ran = run("ground", self.yard, "--from", self.source("plane.tif"), "--vertical-unit", "us-ft")
