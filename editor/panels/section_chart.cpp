@@ -51,7 +51,6 @@ void draw_section_chart(const Workspace& work, const session::ShownLine& line, c
   const Record storm = work.state.shows_storm ? work.storms.record() : nullptr;
   SectionCache& section = work.state.section;
   section.cut(line, work.session, work.answers.surface);
-  if (storm != nullptr) go_to_height(work, storm);
   section.wet(storm, work.state.storm_time_s);
   const double mm = work.look.px_per_mm();
   const ImVec2 corner{place.low.x + work.look.px(12), place.low.y + work.look.px(32)};

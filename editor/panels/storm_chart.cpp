@@ -53,7 +53,6 @@ void draw_pit(const Workspace& work, const ChartFrame& frame, const PitStory& pi
 
 void draw_storm_chart(const Workspace& work, const std::shared_ptr<const session::StormRecord>& record,
                       const canvas::Rect& place) {
-  go_to_height(work, record);
   const StormStory& story = record->story;
   words("The storm", work.look.letters.strong, palette::ink);
   ImGui::SameLine(0, work.look.px(12));

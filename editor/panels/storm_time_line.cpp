@@ -18,8 +18,9 @@ double TimeFrame::time_s(float at_x) const {
   return start_s + std::clamp(share, 0.0, 1.0) * (end_s - start_s);
 }
 
-void go_to_height(const Workspace& work, const std::shared_ptr<const session::StormRecord>& record) {
-  if (work.state.storm_seen == record) return;
+void go_to_height(const Workspace& work) {
+  const auto record = work.storms.record();
+  if (record == nullptr || work.state.storm_seen == record) return;
   work.state.storm_seen = record;
   const drain::storm::StormStory& story = record->story;
   const auto most = std::ranges::max_element(story.leaving_m3_per_s) - story.leaving_m3_per_s.begin();

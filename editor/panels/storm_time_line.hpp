@@ -14,8 +14,8 @@ struct TimeFrame {
   double time_s(float at_x) const;
 };
 
-/// A new storm is shown when most water runs.
-void go_to_height(const Workspace& work, const std::shared_ptr<const session::StormRecord>& record);
+/// A new storm is shown when most water runs; before plan and side view draw it.
+void go_to_height(const Workspace& work);
 
 void draw_hours(const Workspace& work, const TimeFrame& frame, ImDrawList& list);
 void draw_moment(const Workspace& work, const TimeFrame& frame, ImDrawList& list);

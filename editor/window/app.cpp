@@ -5,6 +5,7 @@
 #include "editor/panels/question_panel.hpp"
 #include "editor/panels/side_view.hpp"
 #include "editor/panels/status_line.hpp"
+#include "editor/panels/storm_time_line.hpp"
 #include "editor/panels/top_row.hpp"
 #include "editor/panels/tray.hpp"
 #include "editor/window/keyboard.hpp"
@@ -32,6 +33,7 @@ void App::frame() {
   fetch_answers();
   const panels::Workspace work{session_, answers_, catalogs_, look_, state_, storms_};
   obey_keys(work, canvas_);
+  panels::go_to_height(work);
   canvas::show(canvas_, session_, layout.plan, look_, [&](const session::View& view, ImDrawList& list) {
     if (session_.question == Question::drain && state_.shows_storm)
       storm_overlay_.draw(storms_.record(), state_.storm_time_s, view, look_, list);

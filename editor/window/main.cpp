@@ -29,6 +29,7 @@ struct Arguments {
 
 /// How many frames are drawn after the last event: ImGui settles hovers and layouts within them.
 constexpr int frames_after_event = 4;
+constexpr int frames_after_news = 2;     // a panel knows how long its new words are a frame later
 constexpr float typing_frame_s = 0.25F;  // the caret blinks
 constexpr int screenshot_frames = 8;
 constexpr float autosave_every_s = 15;
@@ -63,7 +64,7 @@ class Loop {
     for (int frames = 0; !app_.wants_to_end(); ++frames) {
       take_events();
       keep_unsaved();
-      if (app_.has_news()) left_ = std::max(left_, 1);
+      if (app_.has_news()) left_ = std::max(left_, frames_after_news);
       if (left_ <= 0 && !is_typing_due()) {
         sf::sleep(sf::milliseconds(8));
         continue;
