@@ -157,7 +157,10 @@ Expected<ImportedGround> import_ground(const std::filesystem::path& file, const 
   out.notes.push_back(origin.note);
   const auto levels = whole_grid(source->sample(*frame, origin.at), *frame, options, where, out);
   if (!levels) return tl::unexpected{levels.error()};
-  out.ground = {*levels, "", fmt::format("{}, {}", where, source->coordinate_system)};
+  out.ground = site.ground;  // what is known of its water and earth stays
+  out.ground.levels = *levels;
+  out.ground.file.clear();
+  out.ground.source = fmt::format("{}, {}", where, source->coordinate_system);
   out.tie = source->epsg != 0 ? EarthTie{source->epsg, origin.at.x, origin.at.y} : site.tie;
   return out;
 }

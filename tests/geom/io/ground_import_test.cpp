@@ -216,6 +216,26 @@ TEST_CASE("Spot levels of a plane come back as the plane") {
       feet, [&](double x, double y) { return 0.3048 * plane(x / 0.3048, y / 0.3048); }, same_plane_m);
 }
 
+TEST_CASE("New levels leave the groundwater and the earth of the yard as they were told") {
+  const Folder folder;
+  const auto path = folder.path / "plane.csv";
+  std::ofstream{path} << "x,y,z\n0,0,100\n50,0,101\n0,50,102\n50,50,103\n";
+  Site site;
+  site.lot = rectangular_lot(50, 50);
+  site.ground.file = "before.tif";
+  site.ground.groundwater_depth_m = 1.5;
+  site.ground.shrink_ratio = 0.15;
+  site.ground.swell_ratio = 0.25;
+  ImportOptions options{.vertical_unit = MapUnit::metre, .plan_unit = MapUnit::metre};
+  options.margin_m = 0;
+  const Ground read = imported(path, site, options).ground;
+  CHECK_FALSE(read.levels.empty());
+  CHECK(read.file.empty());
+  CHECK(read.groundwater_depth_m == 1.5);
+  CHECK(read.shrink_ratio == 0.15);
+  CHECK(read.swell_ratio == 0.25);
+}
+
 TEST_CASE("Spot levels that span nothing or contradict each other are refused") {
   const Folder folder;
   std::ofstream{folder.path / "line.csv"} << "0,0,1\n1,1,1\n2,2,1\n";
