@@ -25,9 +25,13 @@ struct AskedRain {
   std::optional<double> years;
 };
 
-Expected<RainTable> table_of(const AskedRain& asked, UnitSystem units) {
+/// As asked for; without asking the yard's own.
+Expected<RainTable> table_of(const AskedRain& asked, const Site& site) {
   if (!asked.from.empty()) return read_rain_table(asked.from);
-  auto typed = parse_rain_table(asked.table, units);
+  if (asked.table.empty() && site.storm.table.known()) return site.storm.table;
+  if (asked.table.empty())
+    return refused("the yard has no rain table", "rain", "name a file with --from, or type one with --table");
+  auto typed = parse_rain_table(asked.table, site.units);
   if (typed && typed->known()) return std::move(*typed);
   return tl::unexpected{Problems{typed ? Problem{"it has no rows", "--table", "write years and depths"}
                                        : Problem{typed.error().what, "--table", typed.error().mend}}};
@@ -42,6 +46,8 @@ Expected<Storm> storm_with(Storm storm, RainTable table, std::optional<double> y
   return with_rain_table(std::move(storm), std::move(table));
 }
 
+std::string chance_words(double ratio) { return ratio < 0.995 ? fmt::format("{:.0f} %", 100 * ratio) : "over 99 %"; }
+
 void print_storm(const Storm& storm, UnitSystem units, const Console& console) {
   if (console.json) {
     nlohmann::ordered_json rows = nlohmann::ordered_json::array();
@@ -54,8 +60,8 @@ void print_storm(const Storm& storm, UnitSystem units, const Console& console) {
   fmt::print("{:>8}{:>14}{:>26}\n", "years", "24-hour rain",
              fmt::format("chance in {:g} years", storm.yard_life_years));
   for (const RainOfYears& row : storm.table.rows)
-    fmt::print("{:>8g}{:>14}{:>24.0f} %\n", row.years, text_of(row.rain_m, Quantity::rain_depth, units),
-               100 * drain::chance_ratio(row.years, storm.yard_life_years));
+    fmt::print("{:>8g}{:>14}{:>26}\n", row.years, text_of(row.rain_m, Quantity::rain_depth, units),
+               chance_words(drain::chance_ratio(row.years, storm.yard_life_years)));
   fmt::print("design storm: {} in 24 hours, {:g} years\n", text_of(storm.rain_m, Quantity::rain_depth, units),
              storm.return_period_years);
 }
@@ -63,7 +69,7 @@ void print_storm(const Storm& storm, UnitSystem units, const Console& console) {
 void give_rain(const AskedRain& asked, Console& console) {
   const auto site = load_site(asked.site);
   if (!site) return refuse(site.error(), console);
-  auto table = table_of(asked, site->units);
+  auto table = table_of(asked, *site);
   if (!table) return refuse(table.error(), console);
   const auto storm = storm_with(site->storm, std::move(*table), asked.years);
   if (!storm) return refuse(storm.error(), console);
@@ -79,17 +85,14 @@ void add_rain_verb(CLI::App& program, Console& console) {
   CLI::App* verb = program.add_subcommand("rain", "give a yard the rain table of its place, and its design storm");
   verb->footer(
       "example: yardwright rain NAME.yard --from atlas14.csv --return-period 25\n"
+      "         yardwright rain NAME.yard shows the table that it has\n"
       "Depths of 24 hours, once in so many years on average; a point's text export of NOAA Atlas 14 is read as it is.");
   verb->add_option("SITE", asked->site, "the site file, NAME.yard")->required();
   CLI::Option* from = verb->add_option("--from", asked->from, "a text export of NOAA Atlas 14");
   CLI::Option* table = verb->add_option("--table", asked->table, "years and depths: \"2 3.0in, 10 4.5in, 100 7.1in\"");
   from->excludes(table);
   verb->add_option("--return-period", asked->years, "years of the design storm; a row of the table");
-  verb->callback([asked, &console] {
-    if (asked->from.empty() && asked->table.empty())
-      return refuse({{"no table is given", "rain", "name a file with --from, or type one with --table"}}, console);
-    give_rain(*asked, console);
-  });
+  verb->callback([asked, &console] { give_rain(*asked, console); });
 }
 
 }  // namespace yardwright::cli

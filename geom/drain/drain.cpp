@@ -52,10 +52,10 @@ std::vector<Pond> ponds_of(const Flow& flow) {
   return ponds;
 }
 
-void name_unknown_covers(Answer& answer, const CoverMap& covers) {
+void name_unknown_covers(Answer& answer, const CoverMap& covers, const Catalogs& catalogs) {
   for (const std::string& name : covers.unknown) {
     Finding finding = not_checked(Question::drain, "drain.cover", {}, "A ground cover is not known",
-                                  "the cover catalogue has no \"" + name + "\"; choose another cover");
+                                  "there is no cover \"" + name + "\"; choose one of " + names_of(catalogs.covers));
     finding.id += ":" + name;
     answer.findings.push_back(std::move(finding));
   }
@@ -118,7 +118,7 @@ Answer ask(const Site& site, const DesignSurface& surface, const Catalogs& catal
   answer.flow = yard_flow(site, surface, asking.before != nullptr ? asking.before->flow : none);
   answer.ponds = ponds_of(answer.flow);
   const CoverMap covers = cover_map(site, catalogs, answer.flow.frame);
-  name_unknown_covers(answer, covers);
+  name_unknown_covers(answer, covers, catalogs);
   const TileSystem tiles = tile_system(site, surface);
   name_idle_drains(answer, site, surface, tiles);
   const ChannelMap channels = channel_map(site, surface);

@@ -42,7 +42,7 @@ Finding rim_over_pond(const Item& item, const PitWater& water, const RuleBook& r
       "away";
   if (water.over_rim)
     finding.note +=
-        "; by the rain table the water reaches the rim " + recurrence_words(*water.over_rim, yard_life_years);
+        "; by the rain table such standing water reaches the rim " + recurrence_words(*water.over_rim, yard_life_years);
   finding.place = {water.at};
   offer_curb(finding, item, water.pond->level_m + rule.value - water.ground_level_m);
   return finding;

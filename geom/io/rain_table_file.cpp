@@ -101,6 +101,8 @@ Expected<RainTable> rain_table_in(std::string_view text) {
 }
 
 Expected<RainTable> read_rain_table(const std::filesystem::path& file) {
+  std::error_code no_file;
+  if (std::filesystem::file_size(file, no_file) == 0) return refusal("it is empty", file.string(), download);
   std::ifstream in{file, std::ios::binary};
   std::stringstream text;
   if (!in || !(text << in.rdbuf()))

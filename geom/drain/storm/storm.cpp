@@ -224,7 +224,8 @@ Problems why_not(const Site& site, const DesignSurface& surface, const Catalogs&
   const std::string where = "the storm of " + site.name;
   if (!surface.known()) return {{"the ground is not known", where, "import its levels first"}};
   if (covers.covers.empty())
-    return {{"its ground cover \"" + site.storm.cover + "\" is not known", where, "choose a cover of the catalogue"}};
+    return {{"its ground cover \"" + site.storm.cover + "\" is not known", where,
+             "choose one of " + names_of(catalogs.covers)}};
   if (!Rainfall::of(site.storm, catalogs))
     return {{"how its rain falls over the day is not known", where, "choose a storm type, or type a distribution"}};
   return {};

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <string>
+#include <vector>
 
 namespace yardwright {
 
@@ -16,5 +17,12 @@ struct GroundCover {
   std::string source;
   bool operator==(const GroundCover&) const = default;
 };
+
+/// "farmstead, gravel, paved": the ids, as a yard file names them.
+inline std::string names_of(const std::vector<GroundCover>& covers) {
+  std::string names;
+  for (const GroundCover& cover : covers) names += (names.empty() ? "" : ", ") + cover.id;
+  return names;
+}
 
 }  // namespace yardwright

@@ -127,6 +127,20 @@ class Refusals(Case):
         with open(yard) as file:
             self.assertEqual(json.load(file), GOOD)
 
+    def test_a_rain_table_that_is_none(self):
+        yard = self.file(json.dumps(GOOD), "my.yard")
+        self.says(self.refused("rain", yard), what="no rain table", do="--from")
+        self.says(self.refused("rain", yard, "--from", self.file("", "empty.csv")), where="empty.csv", what="empty")
+        self.says(self.refused("rain", yard, "--from", self.folder), what="cannot be read")
+        self.says(self.refused("rain", yard, "--table", "2 3in, 10 2in"), where="--table", do="rising")
+        with open(yard) as file:
+            self.assertEqual(json.load(file), GOOD)
+
+    def test_a_cover_that_is_not_known_is_told_with_those_that_are(self):
+        yard = self.file(json.dumps(dict(GOOD, storm={"cover": "lava"}, items=[])), "my.yard")
+        self.answered("ground", yard, "--from", self.file("x,y,z\n-50,-50,1\n800,-50,2\n-50,800,3\n800,800,4\n", "levels.csv"), "--margin", "0m", "--plan-unit", "ft", "--vertical-unit", "ft")
+        self.says(self.refused("storm", yard), what='"lava"', do="gravel")
+
     def test_a_file_name_of_odd_bytes_is_still_told(self):
         self.says(self.refused("check", b"no-\xff.yard"), where="no-", what="no file")
 

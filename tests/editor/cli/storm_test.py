@@ -41,6 +41,15 @@ class Storm(Case):
             deepest = json.loads(told.stdout)["bands"][0]["maximum"]
             self.assertGreater(deepest, max(wall["deepest_m"] for wall in out["walls"]) - 1e-6)
 
+    def test_the_rain_table_that_a_yard_has_is_shown_and_taken_from(self):
+        with tempfile.TemporaryDirectory() as folder:
+            yard = os.path.join(folder, "my.yard")
+            self.answered("new", yard)
+            given = self.answered("rain", yard, "--table", "2 3in, 25 5in, 100 7in")
+            self.assertEqual(self.answered("rain", yard), given)
+            self.assertEqual(self.answered("rain", yard, "--return-period", "100")["rain_m"], 7 * 0.0254)
+            self.assertEqual(self.answered("rain", yard)["return_period_years"], 100)
+
     def test_a_pump_that_no_pit_has_cannot_fail(self):
         for words, said in ((("--pump-fails", "Leg"), "no pump"), (("--pump-fails", "Nobody"), "no pit is called"),
                             (("--length", "30h"), "cannot be run"), (("--start", "25h"), "over by then"),
