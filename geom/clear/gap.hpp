@@ -29,6 +29,9 @@ inline bool keeps(const Gap& gap) { return gap.margin_m() >= -hair_m; }
 /// their boxes show that the margin is not below `below_m`.
 using BetweenTwo = std::function<std::optional<Gap>(const Solid&, const Solid&, const Yard&, double below_m)>;
 
+/// The gap of a solid to one overhead line; nothing where the check is not about that solid.
+using ToLine = std::function<std::optional<Gap>(const Solid&, const Item& line, const Yard&)>;
+
 struct Check {
   /// The gap with the smallest margin below `below_m`, if any.
   std::function<std::optional<Gap>(const Solid&, const Yard&, double below_m)> tightest;
@@ -36,6 +39,8 @@ struct Check {
   std::string breaks;  ///< "stands too near to"
   std::string note;    ///< where it does not
   bool says_pass = true;
+  BetweenTwo between{};     ///< where what is asked of two solids does not depend on where they stand
+  ToLine to_line{};         ///< where it is about overhead lines
   Parts starts_from = ~0u;  ///< the solids that a round of the yard asks for; mends ask for any
 };
 

@@ -25,11 +25,15 @@ Seen seen_from(const Solid& solid, const Item& item, const OverheadLine& line, c
 /// What a line demands of a solid: nothing where the check is not about that solid.
 using Demand = std::optional<Gap> (*)(const Solid&, const Seen&, const Yard&);
 
+std::optional<Gap> to_line(const Solid& solid, const Item& item, const Yard& yard, Demand demand) {
+  const OverheadLine& line = *as<OverheadLine>(item);
+  return line.path.size() < 2 ? std::nullopt : demand(solid, seen_from(solid, item, line, yard), yard);
+}
+
 std::optional<Gap> tightest_line(const Solid& solid, const Yard& yard, double below_m, Demand demand) {
   std::optional<Gap> tightest;
-  for_each<OverheadLine>(yard.site, [&](const Item& item, const OverheadLine& line) {
-    if (line.path.size() < 2) return;
-    auto gap = demand(solid, seen_from(solid, item, line, yard), yard);
+  for_each<OverheadLine>(yard.site, [&](const Item& item, const OverheadLine&) {
+    auto gap = to_line(solid, item, yard, demand);
     if (!gap || gap->margin_m() >= below_m) return;
     below_m = gap->margin_m();
     tightest = std::move(gap);
@@ -94,6 +98,9 @@ Check line_check(Parts parts, Demand demand, std::string passes, std::string bre
   check.tightest = [demand](const Solid& solid, const Yard& yard, double below_m) {
     return tightest_line(solid, yard, below_m, demand);
   };
+  check.to_line = [demand](const Solid& solid, const Item& line, const Yard& yard) {
+    return to_line(solid, line, yard, demand);
+  };
   check.starts_from = parts;
   check.passes = std::move(passes);
   check.breaks = std::move(breaks);
@@ -119,6 +126,14 @@ std::optional<double> port_height_m(const Thing& thing, const RuleBook& rules) {
   if (const Conveyor* one = std::get_if<Conveyor>(&thing))
     return std::max({0.0, one->start_height_m, one->end_height_m});
   return std::nullopt;
+}
+
+double most_asked_m(const Thing& thing, const OverheadLine& line, double over_m, const RuleBook& rules) {
+  const auto port_m = port_height_m(thing, rules);
+  if (!port_m) return 0;
+  const double conductor_m = line.lowest_conductor_m - over_m;
+  return std::max(portable_distance_m(*port_m, conductor_m, rules).value_or(0),
+                  permanent_distance_m(*port_m, conductor_m, rules).value_or(0));
 }
 
 std::vector<Check> line_checks(const Yard& yard) {

@@ -56,20 +56,6 @@ bool box_is_inside(const Solid& solid, const Polygon& lot) {
   return true;
 }
 
-const Rule* edge_rule(const Solid& solid, LotEdge kind, const RuleBook& rules) {
-  if (solid.part == part::well) return kind == LotEdge::own_field ? nullptr : &rules.at("clear.lot-well");
-  if (solid.part == part::lp_tank && kind == LotEdge::neighbour) {
-    const Tank& tank = *as<Tank>(*solid.item);
-    return &lp_building_rule(tank.water_capacity_m3, tank.underground, rules);
-  }
-  if (solid.part == part::ammonia_tank && kind != LotEdge::own_field) {
-    return &ammonia_line_rule(as<Tank>(*solid.item)->water_capacity_m3, rules);
-  }
-  if (solid.part == part::conveyor || solid.part == part::truck_scale) return nullptr;
-  constexpr std::string_view by_edge[] = {"clear.lot-neighbour", "clear.lot-road", "clear.lot-own-field"};
-  return &rules.at(by_edge[static_cast<std::size_t>(kind)]);
-}
-
 Check edge_check(LotEdge kind, std::string passes, std::string breaks) {
   Check check;
   check.tightest = [kind](const Solid& solid, const Yard& yard, double below_m) -> std::optional<Gap> {
@@ -86,6 +72,20 @@ Check edge_check(LotEdge kind, std::string passes, std::string breaks) {
 }
 
 }  // namespace
+
+const Rule* edge_rule(const Solid& solid, LotEdge kind, const RuleBook& rules) {
+  if (solid.part == part::well) return kind == LotEdge::own_field ? nullptr : &rules.at("clear.lot-well");
+  if (solid.part == part::lp_tank && kind == LotEdge::neighbour) {
+    const Tank& tank = *as<Tank>(*solid.item);
+    return &lp_building_rule(tank.water_capacity_m3, tank.underground, rules);
+  }
+  if (solid.part == part::ammonia_tank && kind != LotEdge::own_field) {
+    return &ammonia_line_rule(as<Tank>(*solid.item)->water_capacity_m3, rules);
+  }
+  if (solid.part == part::conveyor || solid.part == part::truck_scale) return nullptr;
+  constexpr std::string_view by_edge[] = {"clear.lot-neighbour", "clear.lot-road", "clear.lot-own-field"};
+  return &rules.at(by_edge[static_cast<std::size_t>(kind)]);
+}
 
 std::optional<NearestPair> to_lot_edge(const Solid& solid, const Yard& yard, LotEdge kind) {
   std::optional<NearestPair> nearest;

@@ -8,6 +8,9 @@ namespace yardwright::clear {
 
 std::vector<Check> lot_checks();
 
+/// What a thing keeps to edges of a kind; null where no rule is about it.
+const Rule* edge_rule(const Solid& solid, LotEdge kind, const RuleBook& rules);
+
 /// To the nearest edge of a kind; nothing where the lot has none. Negative is outside.
 std::optional<NearestPair> to_lot_edge(const Solid& solid, const Yard& yard, LotEdge kind);
 

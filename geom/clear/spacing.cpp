@@ -53,6 +53,7 @@ Check check_of(BetweenTwo between, std::string_view passes, std::string_view not
   check.passes = passes;
   check.breaks = "stands too near to";
   check.note = note;
+  check.between = between;
   check.tightest = [between = std::move(between)](const Solid& solid, const Yard& yard, double below_m) {
     return tightest_of(solid, yard, below_m, between);
   };

@@ -18,34 +18,30 @@ SiteVector seen_from(const Pose& face, SitePoint point) {
 
 double depth_to(SiteVector centre, double radius_m, double half_width_m) {
   const double off_m = std::max(0.0, std::abs(centre.y) - half_width_m);
-  if (off_m >= radius_m || centre.x + radius_m <= 0) return nothing_in_front;
-  return centre.x - std::sqrt(radius_m * radius_m - off_m * off_m);
+  if (off_m >= radius_m) return nothing_in_front;
+  const double half_chord_m = std::sqrt(radius_m * radius_m - off_m * off_m);
+  return centre.x + half_chord_m <= 0 ? nothing_in_front : centre.x - half_chord_m;
 }
 
-/// The nearest x of one side of a polygon within the strip; behind the face it does not count.
+/// The nearest x ahead of the face of the part of a side that lies within the strip.
 double depth_to(SiteVector a, SiteVector b, double half_width_m) {
-  double nearest_m = nothing_in_front;
-  const auto look_at = [&](SiteVector p) {
-    if (std::abs(p.y) < half_width_m) nearest_m = std::min(nearest_m, p.x);
-  };
-  look_at(a);
-  look_at(b);
-  for (const double edge_m : {-half_width_m, half_width_m}) {
-    if ((a.y - edge_m) * (b.y - edge_m) >= 0) continue;
-    nearest_m = std::min(nearest_m, a.x + (b.x - a.x) * (edge_m - a.y) / (b.y - a.y));
-  }
-  return nearest_m;
+  if (a.y > b.y) std::swap(a, b);
+  if (b.y <= -half_width_m || a.y >= half_width_m) return nothing_in_front;
+  const auto x_at = [&](double y) { return b.y > a.y ? a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y) : a.x; };
+  const bool straight_on = b.y == a.y;
+  const double low_m = straight_on ? std::min(a.x, b.x) : x_at(std::max(a.y, -half_width_m));
+  const double high_m = straight_on ? std::max(a.x, b.x) : x_at(std::min(b.y, half_width_m));
+  return std::max(low_m, high_m) <= 0 ? nothing_in_front : std::min(low_m, high_m);
 }
 
 double depth_to(const Pose& face, const Polygon& polygon, double half_width_m) {
-  double nearest_m = nothing_in_front, farthest_m = -nothing_in_front;
+  double nearest_m = nothing_in_front;
   for (std::size_t i = 0; i < polygon.outer.size(); ++i) {
     const SiteVector a = seen_from(face, polygon.outer[i]);
     const SiteVector b = seen_from(face, polygon.outer[(i + 1) % polygon.outer.size()]);
     nearest_m = std::min(nearest_m, depth_to(a, b, half_width_m));
-    farthest_m = std::max(farthest_m, a.x);
   }
-  return farthest_m <= 0 ? nothing_in_front : nearest_m;
+  return nearest_m < nothing_in_front && contains(polygon, face.at) ? 0 : nearest_m;
 }
 
 /// Where people work at a thing, or nothing.
@@ -80,7 +76,7 @@ Gap free_ahead(const Solid& of, const Pose& face, const Rule& rule) {
 
 std::optional<Gap> room_before(const Solid& of, const Solid& other, const Rule& rule, double width_m, FaceOf face_of,
                                double below_m) {
-  if ((other.part & in_the_way) == 0) return std::nullopt;
+  if (!fills_rooms(other)) return std::nullopt;
   // The wall is nowhere nearer than the boxes.
   if (distance_m(of.box, other.box) - rule.value >= std::min(std::max(below_m, 0.0), look_m(rule))) return std::nullopt;
   const auto face = face_of(*of.item);
@@ -142,6 +138,25 @@ double free_depth_m(const Pose& face, double width_m, const Outline& outline) {
     depth_m = depth_to(face, std::get<Polygon>(outline), width_m / 2);
   return std::max(0.0, depth_m);
 }
+
+Polygon Room::area() const {
+  const SiteVector ahead = direction(face.facing);
+  return rectangle({face.at + ahead * (rule->value / 2), face.facing}, rule->value, width_m);
+}
+
+std::vector<Room> rooms_of(const Item& item, const RuleBook& rules) {
+  const double width_m = rules.at("clear.working-width").value;
+  std::vector<Room> rooms;
+  const auto add = [&](std::string_view rule, FaceOf face_of) {
+    if (const auto face = face_of(item)) rooms.push_back({&rules.at(rule), *face, width_m});
+  };
+  add("clear.fan-room", fan_face);
+  add("clear.unload-room", unload_face);
+  add("clear.dryer-room", dryer_face);
+  return rooms;
+}
+
+bool fills_rooms(const Solid& solid) { return (solid.part & in_the_way) != 0; }
 
 std::vector<Check> room_checks(const RuleBook& rules) {
   std::vector<Check> checks{room_check("clear.fan-room", part::bin, fan_face, "Fans have room",

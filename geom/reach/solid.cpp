@@ -77,4 +77,23 @@ ClearDistance clear_distance(const SpoutLine& line, const Solid& solid) {
   return {clear_m(low), at(low)};
 }
 
+bool comes_within(const SpoutLine& line, const Solid& solid, double distance_m) {
+  const auto clear_m = [&](double part) {
+    return distance_at(between(line.from, line.to, part), line.from_level_m - part * line.drop_m(), solid);
+  };
+  // Along the line the distance changes by no more than the way gone: what is left of the interval can be ruled out.
+  const double length_m = line.length_m();
+  double low = 0, high = 1;
+  for (int i = 0; i < 60; ++i) {
+    const double left = low + (high - low) / 3, right = high - (high - low) / 3;
+    const double at_left_m = clear_m(left), at_right_m = clear_m(right);
+    if (at_left_m < distance_m || at_right_m < distance_m) return true;
+    const double third_m = length_m * (high - low) / 3;
+    const double between_m = (at_left_m + at_right_m - third_m) / 2;
+    if (std::min({at_left_m - third_m, at_right_m - third_m, between_m}) >= distance_m) return false;
+    (at_left_m <= at_right_m ? high : low) = at_left_m <= at_right_m ? right : left;
+  }
+  return false;
+}
+
 }  // namespace yardwright::reach

@@ -27,5 +27,7 @@ struct ClearDistance {
   SitePoint place;
 };
 ClearDistance clear_distance(const SpoutLine& line, const Solid& solid);
+/// Whether that is less than a distance; much quicker to tell.
+bool comes_within(const SpoutLine& line, const Solid& solid, double distance_m);
 
 }  // namespace yardwright::reach

@@ -20,6 +20,14 @@ TEST_CASE("A strip runs until it meets something, and past what stands beside it
   CHECK(free_depth_m(face, 2, Disc{{1, 0}, 3}) == 0);
 }
 
+TEST_CASE("What passes behind the face and comes forward beside the strip leaves it free") {
+  const Pose face{{0, 0}, Bearing::degrees(90)};
+  CHECK(free_depth_m(face, 2, Disc{{-2.5, 2.9}, 3}) == nothing_in_front);
+  CHECK(free_depth_m(face, 2, Polygon{{{-5, -2}, {-4, -2}, {2, 4}, {1, 4}}, {}}) == nothing_in_front);
+  CHECK(free_depth_m(face, 2, Polygon{{{-3, -2}, {-2, -2}, {4, 4}, {3, 4}}, {}}) == 0);
+  CHECK(free_depth_m(face, 2, rectangle({{0, 0}, Bearing::degrees(0)}, 40, 40)) == 0);
+}
+
 TEST_CASE("A round thing and its polygon of many corners are as far ahead") {
   std::mt19937 random{20261125};
   std::uniform_real_distribution<double> place{-20, 20}, size{0.5, 8};
