@@ -239,8 +239,13 @@ void StormRun::run_pits(double step_s) {
 }
 
 void StormRun::step(double until_s) {
-  if (now_s_ >= rained_until_s_) rain_until(std::min(std::max(until_s, now_s_), now_s_ + rain_every_s));
-  const double step_s = flow_.stable_step_s(std::max(std::min(until_s, rained_until_s_) - now_s_, 1e-6));
+  constexpr double least_step_s = 1e-6;
+  double step_s = flow_.stable_step_s(std::max(until_s - now_s_, least_step_s));
+  // Rain comes a little early rather than cut the last step before it short.
+  if (now_s_ + step_s > rained_until_s_) {
+    rain_until(std::max(rained_until_s_, std::min(until_s, now_s_ + rain_every_s)));
+    step_s = flow_.stable_step_s(std::max(std::min(until_s, rained_until_s_) - now_s_, least_step_s));
+  }
   run_culverts(step_s);
   run_tiles(step_s);
   run_pits(step_s);

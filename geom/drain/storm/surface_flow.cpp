@@ -93,29 +93,29 @@ double SurfaceFlow::add(Cell cell, double depth_m) {
   const double change = std::max(depth_m, -depth);
   depth += change;
   const int row = cell / frame_.columns;
-  float& deepest = bands_[static_cast<std::size_t>(row / rows_in_band)].deepest_m.front();
+  float& deepest = bands_[static_cast<std::size_t>(row / rows_in_band)].deepest_m;
   deepest = std::max(deepest, static_cast<float>(depth));
   return change;
 }
 
 void SurfaceFlow::rain(const std::vector<std::uint8_t>& kind, std::span<const double> depth_m) {
   const auto columns = static_cast<std::size_t>(frame_.columns);
-  for (Band& band : bands_) {
+  tbb::parallel_for_each(bands_, [&](Band& band) {
     for (int row = band.first_row; row < band.end_row; ++row) {
       const std::uint8_t* of_cell = &kind[(static_cast<std::size_t>(row) - 1) * columns];
       double* depth = &depth_m_[row_begin(row) + 1];
       for (std::size_t i = 0; i < columns; ++i) depth[i] += depth_m[of_cell[i]];
     }
     // Enough for the next step: no cell has become deeper than the band's deepest and the heaviest rain.
-    band.deepest_m.front() = std::ranges::max(band.deepest_m) + static_cast<float>(std::ranges::max(depth_m));
-  }
+    band.deepest_m += static_cast<float>(std::ranges::max(depth_m));
+  });
 }
 
 double SurfaceFlow::stable_step_s(double longest_s) const {
   float deepest_m = 0, fastest_per_s = 0;
   for (const Band& band : bands_) {
-    deepest_m = std::max(deepest_m, std::ranges::max(band.deepest_m));
-    fastest_per_s = std::max(fastest_per_s, std::ranges::max(band.fastest_per_s));
+    deepest_m = std::max(deepest_m, band.deepest_m);
+    fastest_per_s = std::max(fastest_per_s, band.fastest_per_s);
   }
   // Celerity of a shallow wave, and of a kinematic one, 5/3 of the speed.
   const double wave_m_per_s = std::sqrt(gravity * static_cast<double>(deepest_m));
@@ -170,30 +170,34 @@ void SurfaceFlow::keep_out_inflow() {
 }
 
 void SurfaceFlow::find_shares(double step_s, Band& band) {
-  std::ranges::fill(band.fastest_per_s, 0.0F);
+  std::ranges::fill(band.fastest_of_column_per_s, 0.0F);
   for (int row = band.first_row; row < band.end_row; ++row) {
     const std::size_t cell = row_begin(row) + 1;
     const CellFaces faces{&east_wanted_[cell - 1], &east_wanted_[cell], &north_wanted_[cell - stride_],
                           &north_wanted_[cell]};
     shares_that_leave(faces, &depth_m_[cell], static_cast<float>(step_s / frame_.cell_m), frame_.columns, &share_[cell],
-                      &band.fastest_per_s[1]);
+                      &band.fastest_of_column_per_s[1]);
   }
+  band.fastest_per_s = std::ranges::max(band.fastest_of_column_per_s);
 }
 
 /// The faces between two bands are shrunk by both, each for its own use; the lower one keeps them.
 void SurfaceFlow::move_water(double step_s, Band& band) {
-  std::ranges::fill(band.deepest_m, 0.0F);
+  std::ranges::fill(band.deepest_of_column_m, 0.0F);
+  const std::size_t first = row_begin(band.first_row) + 1;
   float* south = &band.south_m2_per_s[1];
+  shrink_flows(&north_wanted_[first - stride_], &share_[first - stride_], &share_[first], frame_.columns, south);
   for (int row = band.first_row; row < band.end_row; ++row) {
     const std::size_t at = row_begin(row), cell = at + 1;
     float *east = &east_m2_per_s_[at], *north = &north_m2_per_s_[cell];
-    shrink_flows(&north_wanted_[cell - stride_], &share_[cell - stride_], &share_[cell], frame_.columns, south);
     shrink_flows(&north_wanted_[cell], &share_[cell], &share_[cell + stride_], frame_.columns, north);
     shrink_flows(&east_wanted_[at], &share_[at], &share_[cell], frame_.columns + 1, east);
     if (row == 1) std::copy_n(south, frame_.columns, north - stride_);
     storm::move_water({east, east + 1, south, north}, step_s / frame_.cell_m, frame_.columns, &depth_m_[cell],
-                      &band.deepest_m[1]);
+                      &band.deepest_of_column_m[1]);
+    south = north;
   }
+  band.deepest_m = std::ranges::max(band.deepest_of_column_m);
 }
 
 /// Over the whole edge, summed in one order.

@@ -53,8 +53,9 @@ class SurfaceFlow {
   /// Rows that one thread takes at a time, and what it found of them in the last step.
   struct Band {
     int first_row, end_row;
-    std::vector<float> deepest_m, fastest_per_s;  ///< by column, over the band's rows
-    std::vector<float> south_m2_per_s;            ///< over the southern faces of the row in hand
+    std::vector<float> deepest_of_column_m, fastest_of_column_per_s;
+    std::vector<float> south_m2_per_s;  ///< over the southern faces of its first row
+    float deepest_m = 0, fastest_per_s = 0;
   };
 
   std::size_t padded(Cell cell) const {
