@@ -49,12 +49,12 @@ void print_story(const Site& site, const StormOptions& options, const StormStory
   const auto volume = [&](double m3) { return text_of(m3, Quantity::volume, site.units); };
   fmt::print("{}\nhours {:.2f} to {:.2f} of the 24-hour storm; {}\n\n", site.name, story.start_s / 3600,
              story.end_s / 3600, mishap_words(site, options));
-  fmt::print("{:<20}{:>12}{:>12}{:>12}{:>12}{:>14}{:>14}\n", "pit", "rim", "highest", "over rim", "full", "in",
-             "pumped");
+  fmt::print("{:<20}{:>12}{:>12}{:>12}{:>12}{:>14}{:>14}{:>14}\n", "pit", "rim", "highest", "over rim", "full", "in",
+             "most at once", "pumped");
   for (const PitStory& pit : story.pits) {
-    fmt::print("{:<20}{:>12}{:>12}{:>12}{:>12}{:>14}{:>14}\n", name_of(site, pit.item), level(pit.rim_m),
+    fmt::print("{:<20}{:>12}{:>12}{:>12}{:>12}{:>14}{:>14}{:>14}\n", name_of(site, pit.item), level(pit.rim_m),
                level(pit.highest_m), hour_of(pit.rim_s), hour_of(pit.overflows_s), volume(pit.in_m3),
-               volume(pit.pumped_m3));
+               text_of(pit.highest_inflow_m3_per_s(), Quantity::flow, site.units), volume(pit.pumped_m3));
   }
   const auto print_pipe = [&](const PipeStory& pipe, const char* does) {
     fmt::print("{} {} up to {}{}\n", name_of(site, pipe.item), does,
@@ -95,6 +95,7 @@ Json story_json(const Site& site, const StormOptions& options, const StormStory&
                            {"over_rim_h", hours(pit.rim_s)},
                            {"full_h", hours(pit.overflows_s)},
                            {"in_m3", pit.in_m3},
+                           {"highest_inflow_m3_per_s", pit.highest_inflow_m3_per_s()},
                            {"pumped_m3", pit.pumped_m3}});
   }
   for (const auto& [key, pipes] :

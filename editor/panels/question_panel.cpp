@@ -18,6 +18,19 @@ namespace yardwright::panels {
 
 namespace {
 
+std::shared_ptr<const session::StormRecord> fresh_storm(const Workspace& work) {
+  auto record = work.storms.record();
+  return record != nullptr && is_of(*record, as_of(work.session.site(), work.session.phase)) ? record : nullptr;
+}
+
+/// Of the last storm, while it is still that of the yard.
+std::optional<double> storm_inflow(const Workspace& work, ItemId pit) {
+  const auto record = fresh_storm(work);
+  if (record == nullptr) return std::nullopt;
+  const auto told = std::ranges::find(record->story.pits, pit, &drain::storm::PitStory::item);
+  return told == record->story.pits.end() ? std::nullopt : std::optional{told->highest_inflow_m3_per_s()};
+}
+
 /// What the storm brings to each pit.
 void show_pits(const Workspace& work) {
   const auto& letters = work.look.letters;
@@ -30,6 +43,9 @@ void show_pits(const Workspace& work) {
           letters.small, palette::ink, true);
     for (const std::string& line : drain::runoff_words(pit, site.units))
       words(line, letters.small, palette::quiet_ink, true);
+    if (const auto inflow_m3_per_s = storm_inflow(work, pit.item))
+      words(text_of(*inflow_m3_per_s, Quantity::flow, site.units) + " at most into the pit in the storm itself",
+            letters.small, palette::quiet_ink, true);
   }
 }
 
@@ -55,6 +71,10 @@ void show_selected(const Workspace& work, const Item& item) {
   show_property_card(work, item);
   ImGui::Dummy({0, work.look.px(6)});
   const ItemId id = item.id;
+  const auto storm = work.session.question == Question::drain ? fresh_storm(work) : nullptr;
+  for (const Finding& finding : storm != nullptr ? storm->findings : Findings{}) {
+    if (is_about(finding, id)) show_finding_card(work, finding);
+  }
   for (const Finding& finding : findings_of(work.answers, work.session.question)) {
     if (is_about(finding, id)) show_finding_card(work, finding);
   }

@@ -14,65 +14,92 @@ namespace yardwright::panels {
 
 namespace {
 
-using drain::storm::PitStory;
-using drain::storm::StormStory;
+using drain::storm::CurvesOf;
+using drain::storm::StormCurve;
 
 constexpr std::array<Colour, 5> colours{palette::water, palette::reach, palette::fuel, palette::ink, palette::pass};
 
-/// From hours and metres to the screen.
+/// From hours and the curves' own quantity to the screen.
 struct ChartFrame : TimeFrame {
-  double most_m;
+  double most;
 
-  float y(double depth_m) const { return high.y - (high.y - low.y) * static_cast<float>(depth_m / most_m); }
+  float y(double value) const { return high.y - (high.y - low.y) * static_cast<float>(value / most); }
 };
 
-double deepest_pit_m(const StormStory& story) {
-  double most_m = 0.3;
-  for (const PitStory& pit : story.pits) most_m = std::max(most_m, pit.rim_m - pit.floor_m);
-  return most_m * 1.05;
+double top_of(const std::vector<StormCurve>& curves, CurvesOf what) {
+  double most = what == CurvesOf::pit_depths ? 0.3 : 1e-4;
+  for (const StormCurve& curve : curves) most = std::max({most, curve.most(), curve.rim_height.value_or(0)});
+  return most * 1.05;
 }
 
-void draw_pit(const Workspace& work, const ChartFrame& frame, const PitStory& pit, Colour colour, float words_y,
-              ImDrawList& list) {
+const std::vector<session::Choice>& choices() {
+  static const std::vector<session::Choice> all{{"pit-depths", "water over each pit's floor, rims dashed"},
+                                                {"pit-flows", "what runs into the pits, and is pumped out"},
+                                                {"pipe-flows", "what culverts, tile lines and grates carry"},
+                                                {"leaving", "what runs off the known ground"}};
+  return all;
+}
+
+void choose_curves(const Workspace& work) {
+  CurvesOf& now = work.state.storm_curves;
+  constexpr auto names = names_of(CurvesOf{});
+  const auto chosen =
+      choice_field("##curves", choices(), std::string{names[static_cast<std::size_t>(now)]}, work.look.px(280));
+  if (chosen) now = static_cast<CurvesOf>(std::ranges::find(names, *chosen) - names.begin());
+}
+
+/// The story's times are those of every curve.
+void draw_curve(const Workspace& work, const ChartFrame& frame, const StormCurve& curve,
+                const std::vector<double>& times_s, Colour colour, ImDrawList& list) {
   std::vector<ImVec2> points;
-  for (const auto& sample : pit.samples)
-    points.push_back({frame.x(sample.time_s), frame.y(std::max(0.0, sample.level_m - pit.floor_m))});
+  for (std::size_t i = 0; i < std::min(curve.values.size(), times_s.size()); ++i)
+    points.push_back({frame.x(times_s[i]), frame.y(curve.values[i])});
   list.AddPolyline(points.data(), static_cast<int>(points.size()), look::packed(colour), ImDrawFlags_None,
                    work.look.px(2));
-  const float rim_y = frame.y(pit.rim_m - pit.floor_m);
+  if (!curve.rim_height) return;
+  const float rim_y = frame.y(*curve.rim_height);
   for (float x = frame.low.x; x < frame.high.x; x += work.look.px(9))
     list.AddLine({x, rim_y}, {x + work.look.px(4), rim_y}, look::packed(colour), work.look.px(1));
-  const Item* item = find(work.session.site(), pit.item);
-  const std::string name = item == nullptr ? "a pit that is gone" : title_of(*item);
-  const std::string depth = text_of(pit.highest_m - pit.floor_m, Quantity::length, work.units());
-  words_at(list, {frame.high.x + work.look.px(10), words_y}, name + ": " + depth + " at most", work.look.letters.small,
-           colour);
+}
+
+void draw_curves(const Workspace& work, const ChartFrame& frame, const std::vector<StormCurve>& curves,
+                 const std::vector<double>& times_s, ImDrawList& list) {
+  const Quantity quantity = quantity_of(work.state.storm_curves);
+  for (std::size_t i = 0; i < curves.size(); ++i) {
+    const Colour colour = colours[i % colours.size()];
+    draw_curve(work, frame, curves[i], times_s, colour, list);
+    const float words_y = frame.low.y + static_cast<float>(i) * work.look.letters.small->FontSize * 1.4F;
+    words_at(list, {frame.high.x + work.look.px(10), words_y},
+             curves[i].name + ": " + text_of(curves[i].most(), quantity, work.units()) + " at most",
+             work.look.letters.small, colour);
+  }
+  if (curves.empty())
+    words_at(list, {frame.high.x + work.look.px(10), frame.low.y}, "none in this yard", work.look.letters.small,
+             palette::quiet_ink);
 }
 
 }  // namespace
 
 void draw_storm_chart(const Workspace& work, const std::shared_ptr<const session::StormRecord>& record,
                       const canvas::Rect& place) {
-  const StormStory& story = record->story;
+  const drain::storm::StormStory& story = record->story;
   words("The storm", work.look.letters.strong, palette::ink);
   ImGui::SameLine(0, work.look.px(12));
-  words(
-      "water over each pit's floor, rims dashed · drag the line to another moment · measure or select a line to cut "
-      "the ground",
-      work.look.letters.small, palette::quiet_ink);
+  choose_curves(work);
+  ImGui::SameLine(0, work.look.px(12));
+  words("drag the line to another moment · measure or select a line to cut the ground", work.look.letters.small,
+        palette::quiet_ink);
+  const auto curves = storm_curves(record->site, story, work.state.storm_curves);
   const float top = ImGui::GetCursorScreenPos().y + work.look.px(8);
   const ChartFrame frame{{{place.low.x + work.look.px(16), top},
-                          {place.high.x - work.look.px(190), place.high.y - work.look.px(22)},
+                          {place.high.x - work.look.px(210), place.high.y - work.look.px(22)},
                           story.start_s,
                           story.end_s},
-                         deepest_pit_m(story)};
+                         top_of(curves, work.state.storm_curves)};
   if (frame.high.y - frame.low.y < work.look.px(20) || frame.high.x - frame.low.x < work.look.px(60)) return;
   ImDrawList& list = *ImGui::GetWindowDrawList();
   draw_hours(work, frame, list);
-  for (std::size_t i = 0; i < story.pits.size(); ++i) {
-    const float words_y = top + static_cast<float>(i) * work.look.letters.small->FontSize * 1.4F;
-    draw_pit(work, frame, story.pits[i], colours[i % colours.size()], words_y, list);
-  }
+  draw_curves(work, frame, curves, story.times_s, list);
   draw_moment(work, frame, list);
 }
 

@@ -1,5 +1,5 @@
-// Below the plan, of a storm: the water over the floor of every pit through its hours, with each pit's rim, and the
-// moment that the plan shows, which the pointer drags.
+// Below the plan, of a storm through its hours: the water over the floor of every pit with each pit's rim, or what flows
+// into pits, in pipes or off the ground; and the moment that the plan shows, which the pointer drags.
 #pragma once
 
 #include "editor/canvas/canvas.hpp"

@@ -42,8 +42,9 @@ void draw_hours(const Workspace& work, const TimeFrame& frame, ImDrawList& list)
 void draw_moment(const Workspace& work, const TimeFrame& frame, ImDrawList& list) {
   double& moment_s = work.state.storm_time_s;
   moment_s = std::clamp(moment_s, frame.start_s, frame.end_s);
-  ImGui::SetCursorScreenPos(frame.low);
-  ImGui::InvisibleButton("moment", {frame.high.x - frame.low.x, frame.high.y - frame.low.y});
+  const float words_below = work.look.letters.small->FontSize + work.look.px(2), above = work.look.px(4);
+  ImGui::SetCursorScreenPos({frame.low.x, frame.low.y - above});
+  ImGui::InvisibleButton("moment", {frame.high.x - frame.low.x, frame.high.y - frame.low.y + above + words_below});
   if (ImGui::IsItemActive()) moment_s = frame.time_s(ImGui::GetIO().MousePos.x);
   const float x = frame.x(moment_s);
   list.AddLine({x, frame.low.y - work.look.px(4)}, {x, frame.high.y}, look::packed(palette::fail), work.look.px(1.5));

@@ -10,6 +10,7 @@
 #include "editor/session/session.hpp"
 #include "editor/session/storm_desk.hpp"
 #include "geom/check/check.hpp"
+#include "geom/drain/storm/storm_curves.hpp"
 
 namespace yardwright::panels {
 
@@ -33,6 +34,7 @@ struct PanelState {
   bool shows_storm = true;                                 ///< its water on the plan
   double storm_time_s = 0;                                 ///< the moment that is shown of it
   std::shared_ptr<const session::StormRecord> storm_seen;  ///< the one that the moment is of
+  drain::storm::CurvesOf storm_curves = drain::storm::CurvesOf::pit_depths;
   SectionCache section;
   FileWish wish = FileWish::nothing;
   std::filesystem::path wished_file;  ///< to open, where it was chosen from the recent ones

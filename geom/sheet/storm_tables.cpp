@@ -36,6 +36,7 @@ Table pit_table(const Site& site, const StormSheet& storm) {
                    {"over the rim from", 2, Anchor::right},
                    {"full at", 2, Anchor::right},
                    {"came in", 2, Anchor::right},
+                   {"most at once", 2, Anchor::right},
                    {"pumped out", 2, Anchor::right}};
   const auto level = [&](double m) { return TableCell{text_of(m, Quantity::length, site.units)}; };
   const auto volume = [&](double m3) { return TableCell{text_of(m3, Quantity::volume, site.units)}; };
@@ -47,6 +48,7 @@ Table pit_table(const Site& site, const StormSheet& storm) {
                           {hour_or_never(pit.rim_s)},
                           {hour_or_never(pit.overflows_s)},
                           volume(pit.in_m3),
+                          {text_of(pit.highest_inflow_m3_per_s(), Quantity::flow, site.units)},
                           volume(pit.pumped_m3)});
   }
   return table;

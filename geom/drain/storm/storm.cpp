@@ -233,6 +233,12 @@ Problems why_not(const Site& site, const DesignSurface& surface, const Catalogs&
 
 }  // namespace
 
+double PitStory::highest_inflow_m3_per_s() const {
+  double highest = 0;
+  for (const PitSample& sample : samples) highest = std::max(highest, sample.inflow_m3_per_s);
+  return highest;
+}
+
 double WaterBalance::error_ratio() const {
   const double in_m3 = stood_m3 + rain_m3;
   const double out_m3 = soaked_m3 + on_ground_m3 + in_pits_m3 + pumped_m3 + left_m3;

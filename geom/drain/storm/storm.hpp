@@ -50,6 +50,7 @@ struct PitStory {
   double in_m3 = 0, pumped_m3 = 0;
   bool pump_works = true;
   bool has_tunnel = false;
+  double highest_inflow_m3_per_s() const;  ///< of the samples: means of a minute
   std::optional<double> spill_m;  ///< of the hollow that it lies in: what stands beside it without the pit, at most
 };
 

@@ -112,8 +112,11 @@ void offer_pump(Finding& finding, const Item& item, const PitStory& pit, double 
   if (rate <= body.pump_m3_per_s) return;
   Item pumped = item;
   pit_body(pumped.thing)->pump_m3_per_s = rate;
-  finding.mends.push_back(
-      {"a larger pump in " + title_of(item), Quantity::flow, rate - body.pump_m3_per_s, rate, {PutItem{pumped}}});
+  finding.mends.push_back({(body.pump_m3_per_s > 0 ? "a larger pump in " : "put a pump into ") + title_of(item),
+                           Quantity::flow,
+                           rate - body.pump_m3_per_s,
+                           rate,
+                           {PutItem{pumped}}});
 }
 
 Finding judge_pit(const Site& site, const Item& item, const StormStory& story, const PitStory& pit,
