@@ -14,16 +14,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-Json as_json(const Mend& mend, UnitSystem units) {
-  Json out{{"action", mend.action}, {"words", mend_words(mend, units)}};
-  if (mend.change == 0) return out;
-  out["change"] = mend.change;
-  out["becomes"] = mend.becomes;
-  out["unit"] = units_of(mend.quantity).front().suffix;
-  if (mend.along_m > 0) out["along"] = mend.along_m;
-  return out;
-}
-
 void print_finding(const Finding& finding, UnitSystem units) {
   fmt::print("  {:<11} {}\n", word(finding.verdict), sentence(finding, units));
   if (finding.verdict != Verdict::pass) fmt::print("  {:<11} {} [{}]\n", "", basis_words(finding), finding.id);
@@ -40,6 +30,16 @@ std::string head_words(const Findings& findings) {
 
 std::string_view word(Question question) { return names_of(question)[static_cast<std::size_t>(question)]; }
 std::string_view word(Verdict verdict) { return names_of(verdict)[static_cast<std::size_t>(verdict)]; }
+
+nlohmann::ordered_json as_json(const Mend& mend, UnitSystem units) {
+  Json out{{"action", mend.action}, {"words", mend_words(mend, units)}};
+  if (mend.change == 0) return out;
+  out["change"] = mend.change;
+  out["becomes"] = mend.becomes;
+  out["unit"] = units_of(mend.quantity).front().suffix;
+  if (mend.along_m > 0) out["along"] = mend.along_m;
+  return out;
+}
 
 nlohmann::ordered_json as_json(const Finding& finding, UnitSystem units) {
   Json out{{"id", finding.id},

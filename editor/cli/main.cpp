@@ -29,6 +29,7 @@ int run(int count, char** words, Console& console) {
   program.add_option("FILE", file, "without a verb: the yard to open in the window");
   program.add_flag("--json", console.json, "print JSON");
   add_check_verbs(program, console);
+  add_mend_verb(program, console);
   add_earth_verb(program, console);
   add_rain_verb(program, console);
   add_storm_verb(program, console);
