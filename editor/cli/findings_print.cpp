@@ -16,6 +16,8 @@ using Json = nlohmann::ordered_json;
 
 void print_finding(const Finding& finding, UnitSystem units) {
   fmt::print("  {:<11} {}\n", word(finding.verdict), sentence(finding, units));
+  for (std::size_t i = 1; i < finding.mends.size(); ++i)
+    fmt::print("  {:<11} or {}\n", "", mend_words(finding.mends[i], units));
   if (finding.verdict != Verdict::pass) fmt::print("  {:<11} {} [{}]\n", "", basis_words(finding), finding.id);
 }
 

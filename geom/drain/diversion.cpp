@@ -62,12 +62,11 @@ class Diversion {
   }
 
   std::optional<Mend> berm() {
-    return least([this](const SitePath& line) { return berm_along(line, berm_height_m(line)); },
-                 "turn the water away with a berm", "high");
+    return least([this](const SitePath& line) { return berm_along(line, berm_height_m(line)); }, "a berm uphill",
+                 "high");
   }
   std::optional<Mend> swale() {
-    return least([this](const SitePath& line) { return swale_along(line); }, "turn the water away with a swale",
-                 "deep");
+    return least([this](const SitePath& line) { return swale_along(line); }, "a swale uphill", "deep");
   }
 
  private:

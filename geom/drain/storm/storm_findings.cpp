@@ -97,7 +97,7 @@ void offer_curb(Finding& finding, const Item& item, const PitStory& pit, const R
       {"raise the curb of " + title_of(item), Quantity::length, rim_m - now.rim_height_m, rim_m, {PutItem{curbed}}});
 }
 
-void offer_pump(Finding& finding, const Item& item, const PitStory& pit, double most_depth_m) {
+void offer_pump(Finding& finding, const Item& item, const PitStory& pit, double most_depth_m, UnitSystem units) {
   const PitBody& body = *pit_body(item.thing);
   if (body.pump_on_m >= most_depth_m || !pit.pump_works) return;
   const PitTank tank{item.id,
@@ -112,11 +112,15 @@ void offer_pump(Finding& finding, const Item& item, const PitStory& pit, double 
   if (rate <= body.pump_m3_per_s) return;
   Item pumped = item;
   pit_body(pumped.thing)->pump_m3_per_s = rate;
-  finding.mends.push_back({(body.pump_m3_per_s > 0 ? "a larger pump in " : "put a pump into ") + title_of(item),
-                           Quantity::flow,
-                           rate - body.pump_m3_per_s,
-                           rate,
-                           {PutItem{pumped}}});
+  if (body.pump_m3_per_s > 0)
+    finding.mends.push_back(
+        {"a larger pump in " + title_of(item), Quantity::flow, rate - body.pump_m3_per_s, rate, {PutItem{pumped}}});
+  else
+    finding.mends.push_back({"put a pump of " + text_of(rate, Quantity::flow, units) + " into " + title_of(item),
+                             Quantity::flow,
+                             0,
+                             rate,
+                             {PutItem{pumped}}});
 }
 
 Finding judge_pit(const Site& site, const Item& item, const StormStory& story, const PitStory& pit,
@@ -135,7 +139,7 @@ Finding judge_pit(const Site& site, const Item& item, const StormStory& story, c
   if (finding.verdict == Verdict::pass) return finding;
   offer_curb(finding, item, pit, rules);
   // A full pit turned water away: what came in is less than what came to it, and no pump can be found from it.
-  if (!pit.overflows_s) offer_pump(finding, item, pit, rule.value);
+  if (!pit.overflows_s) offer_pump(finding, item, pit, rule.value, site.units);
   return finding;
 }
 
