@@ -153,12 +153,25 @@ tl::expected<double, Problem> parse_quantity(std::string_view text, Quantity qua
   return *number * unit->factor;
 }
 
+std::string number_text(double value, int decimals) {
+  std::string number = fmt::format("{:.{}f}", value, decimals);
+  if (number.starts_with('-') && number.find_first_not_of("-0.") == std::string::npos) number.erase(0, 1);
+  return with_thousands(number);
+}
+
 std::string text_of(double si, Quantity quantity, UnitSystem system) {
   const Unit& unit = shown_unit(quantity, system);
   const double shown = si / unit.factor;
-  std::string number = fmt::format("{:.{}f}", shown, decimals_shown(shown, quantity, system));
-  if (number.starts_with('-') && number.find_first_not_of("-0.") == std::string::npos) number.erase(0, 1);
-  return joined(with_thousands(number), unit);
+  return joined(number_text(shown, decimals_shown(shown, quantity, system)), unit);
+}
+
+std::string text_in(double si, const Unit& unit) {
+  const double shown = si / unit.factor;
+  return joined(number_text(shown, decimals_for(shown, unit.quantity)), unit);
+}
+
+const Unit* unit_typed(std::string_view suffix, Quantity quantity) {
+  return unit_named(quantity, canonical_suffix(trimmed(suffix)));
 }
 
 std::string signed_text_of(double si, Quantity quantity, UnitSystem system) {

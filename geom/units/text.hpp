@@ -16,6 +16,15 @@ tl::expected<double, Problem> parse_quantity(std::string_view text, Quantity qua
 /// For reading: rounded to what matters on a yard, with its unit: "17.4 ft", "29.2 deg", "21,700 bu".
 std::string text_of(double si, Quantity quantity, UnitSystem system);
 
+/// A number with marks at its thousands: "21,700".
+std::string number_text(double value, int decimals);
+
+/// As text_of, in a unit that the caller chooses: "12.3 yd3".
+std::string text_in(double si, const Unit& unit);
+
+/// The unit of a quantity that is typed so, by its suffix or a longer word; null where none is.
+const Unit* unit_typed(std::string_view suffix, Quantity quantity);
+
 /// As text_of, with a sign in front: "+1.9 ft".
 std::string signed_text_of(double si, Quantity quantity, UnitSystem system);
 
