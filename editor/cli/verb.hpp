@@ -27,6 +27,8 @@ void add_sheet_verb(CLI::App& program, Console& console);
 void add_ground_verb(CLI::App& program, Console& console);
 /// earth: cut and fill, and the levels at which pads move least.
 void add_earth_verb(CLI::App& program, Console& console);
+/// cost: quantities, and what they cost by a price book.
+void add_cost_verb(CLI::App& program, Console& console);
 /// rain: the rain table of the yard's place.
 void add_rain_verb(CLI::App& program, Console& console);
 /// picture: a picture under the plan, fitted by two points.
