@@ -29,6 +29,8 @@ void add_ground_verb(CLI::App& program, Console& console);
 void add_earth_verb(CLI::App& program, Console& console);
 /// cost: quantities, and what they cost by a price book.
 void add_cost_verb(CLI::App& program, Console& console);
+/// compare: versions of a yard side by side.
+void add_compare_verb(CLI::App& program, Console& console);
 /// rain: the rain table of the yard's place.
 void add_rain_verb(CLI::App& program, Console& console);
 /// picture: a picture under the plan, fitted by two points.
