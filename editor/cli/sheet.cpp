@@ -9,6 +9,7 @@
 #include "geom/drain/storm/storm_findings.hpp"
 #include "geom/drain/storm/storm_words.hpp"
 #include "geom/io/catalogs.hpp"
+#include "geom/io/price_book.hpp"
 #include "geom/sheet/plan_sheet.hpp"
 #include "geom/sheet/sheet_file.hpp"
 #include "geom/sheet/sheet_scale.hpp"
@@ -66,6 +67,9 @@ Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) 
   auto options = options_of(words);
   if (!options) return tl::unexpected{options.error()};
   options->pictures = pictures_under(site, words);
+  auto prices = price_book_beside(words.site_file);
+  if (!prices) return tl::unexpected{prices.error()};
+  options->prices = *std::move(prices);
   options->built_phase = words.phase.value_or(options->built_phase);
   const Answers answers = check(site, shipped_catalogs());
   if (words.storm) {

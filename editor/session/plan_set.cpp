@@ -4,6 +4,7 @@
 
 #include "geom/check/check.hpp"
 #include "geom/drain/storm/storm_words.hpp"
+#include "geom/io/price_book.hpp"
 #include "geom/sheet/plan_sheet.hpp"
 #include "geom/sheet/sheet_file.hpp"
 #include "geom/sheet/site_pictures.hpp"
@@ -18,6 +19,9 @@ tl::expected<void, Problems> write_plan_set(Session& session, const Catalogs& ca
   SheetOptions options;
   options.paper = site.units == UnitSystem::us ? Paper::tabloid : Paper::a3;
   options.built_phase = session.phase;
+  auto prices = price_book_beside(*session.file);
+  if (!prices) return tl::unexpected{prices.error()};
+  options.prices = *std::move(prices);
   options.pictures = read_site_pictures(site, *session.file).pictures;
   if (storm && is_of(*storm, site)) {
     options.storm = std::make_shared<const StormSheet>(

@@ -10,6 +10,7 @@
 #include "geom/sheet/plan_drawing.hpp"
 #include "geom/sheet/plan_page.hpp"
 #include "geom/sheet/plan_parts.hpp"
+#include "geom/sheet/quantity_tables.hpp"
 #include "geom/sheet/schedule_tables.hpp"
 #include "geom/sheet/section_sheets.hpp"
 #include "geom/sheet/sheet_scale.hpp"
@@ -68,6 +69,7 @@ SheetBox tables_box(const SheetBox& frame) {
 
 void add_table_pages(std::vector<Page>& pages, const std::string& name, const std::vector<Table>& tables,
                      const SheetBox& frame, const TextMeasure& measure) {
+  if (tables.empty()) return;
   for (Drawing& drawing : flow_tables(tables, tables_box(frame), measure)) {
     pages.push_back(Page{name, 0, 0, palette::white, {{std::move(drawing), in_millimetres(), {}}}});
   }
@@ -99,6 +101,9 @@ std::vector<Page> table_pages(PlanSet& set, int first_sheet) {
   std::vector<Page> pages = section_sheets(set, tables_box(set.layout.frame));
   if (!pages.empty()) set.section_sheets = sheets_words(first_sheet, first_sheet + static_cast<int>(pages.size()) - 1);
   add_table_pages(pages, "Schedules", schedule_tables(set.site, set.answers.surface, set.catalogs), set.layout.frame,
+                  set.measure);
+  add_table_pages(pages, "Quantities and cost",
+                  quantity_tables(set.site, set.answers.surface, set.catalogs, set.options.prices), set.layout.frame,
                   set.measure);
   if (set.answers.drain)
     add_table_pages(pages, "Drainage", drain_tables(set.site, set.answers.surface, *set.answers.drain),

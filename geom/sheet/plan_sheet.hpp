@@ -1,6 +1,6 @@
 // The plan set of a yard: the general plan at a true standard scale, a plan of each question with what it computed and
-// its findings at their places, sections of the ground, the tables of spouts, bins and items, every finding with what would mend it, and the
-// cautions. Pages in paper millimetres; page 1 is the general plan. docs/methods/sheet.md
+// its findings at their places, sections of the ground, the tables of spouts, bins, items and quantities, every finding
+// with what would mend it, and the cautions. Pages in paper millimetres; page 1 is the general plan. docs/methods/sheet.md
 #pragma once
 
 #include <array>
@@ -13,6 +13,7 @@
 #include "geom/sheet/page.hpp"
 #include "geom/sheet/plan_drawing.hpp"
 #include "geom/site/catalog/catalogs.hpp"
+#include "geom/site/catalog/price_book.hpp"
 #include "geom/site/finding.hpp"
 #include "geom/units/problem.hpp"
 
@@ -39,6 +40,7 @@ struct SheetOptions {
   int built_phase = std::numeric_limits<int>::max();  ///< what later phases build is drawn faded
   std::vector<PicturePixels> pictures = {};           ///< that lie under the general plan
   std::shared_ptr<const StormSheet> storm = {};
+  std::optional<PriceBook> prices = {};  ///< the yard's own: invented ones are not printed
 };
 
 /// Refused where the yard does not fit on the paper at the wanted scale.

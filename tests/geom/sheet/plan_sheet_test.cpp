@@ -168,7 +168,7 @@ TEST_CASE("Each question has a plan of its own where it has something to draw; t
   }
   names.erase(std::unique(names.begin(), names.end()), names.end());
   CHECK(names == std::vector<std::string>{"General plan", "Reach", "Turn", "Drain", "Clear", "Pace", "Sections",
-                                          "Schedules", "Drainage", "Findings", "Cautions"});
+                                          "Schedules", "Quantities and cost", "Drainage", "Findings", "Cautions"});
 }
 
 TEST_CASE("Every failing finding with a place has its number on the general plan and on its question's") {
@@ -229,6 +229,30 @@ TEST_CASE("Every bin's size stands on the general plan of the smallest paper") {
     INFO(size);
     CHECK(words.find(size) != std::string::npos);
   }
+}
+
+TEST_CASE("Quantities stand in the plan set, and money only by a yard's own prices") {
+  const Site site = scenes::old_yard();
+  const PriceBook own{"Quotes of March", "2026-03-01", "EUR", false, {{Work::leg, {}, 125000, "each", 0, "a quote"}}};
+  PriceBook invented = own;
+  invented.invented = true;
+  const auto words_with = [&](std::optional<PriceBook> prices) {
+    SheetOptions options;
+    options.prices = std::move(prices);
+    const auto pages = plan_sheets(site, check(site, shipped_catalogs()), shipped_catalogs(), options);
+    REQUIRE(pages.has_value());
+    return all_words(*pages);
+  };
+  for (const std::string& words : {words_with({}), words_with(invented)}) {
+    CHECK(words.find("bin foundations, concrete") != std::string::npos);
+    CHECK(words.find("the shipped prices are invented") != std::string::npos);
+    CHECK(words.find("125,000") == std::string::npos);
+    CHECK(words.find("no price\n") == std::string::npos);
+  }
+  const std::string priced = words_with(own);
+  CHECK(priced.find("Quotes of March (2026-03-01, EUR)") != std::string::npos);
+  CHECK(priced.find("125,000 EUR each") != std::string::npos);
+  CHECK(priced.find("no price\n") != std::string::npos);
 }
 
 TEST_CASE("An empty yard still makes a plan set") { CHECK(sheets_of(Site{}, {}).size() >= 2); }
