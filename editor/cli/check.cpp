@@ -12,6 +12,7 @@
 #include "editor/cli/site_at.hpp"
 #include "editor/cli/verb.hpp"
 #include "geom/drain/pit_words.hpp"
+#include "geom/grow/grow.hpp"
 #include "geom/io/catalogs.hpp"
 #include "geom/units/text.hpp"
 
@@ -77,7 +78,9 @@ void print_text(const Site& site, const std::vector<Question>& questions, const 
 void run(const CheckWords& words, const std::vector<Question>& questions, Console& console) {
   const auto site = site_at(words.file, words.phase);
   if (!site) return refuse(site.error(), console);
-  const Answers answers = check(*site, shipped_catalogs());
+  Answers answers = check(*site, shipped_catalogs());
+  if (std::ranges::find(questions, Question::grow) != questions.end())
+    answers = grow::with_growth(std::move(answers), *site, shipped_catalogs());
   if (console.json)
     print_json(*site, questions, answers);
   else

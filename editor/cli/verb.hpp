@@ -41,6 +41,9 @@ void add_check_verbs(CLI::App& program, Console& console);
 /// mend: the least change for what fails, proven by every question.
 void add_mend_verb(CLI::App& program, Console& console);
 
+/// grow: where the next bin can go.
+void add_grow_verb(CLI::App& program, Console& console);
+
 /// storm: the storm itself, step by step, over the yard and into its pits.
 void add_storm_verb(CLI::App& program, Console& console);
 

@@ -4,15 +4,11 @@
 
 namespace yardwright {
 
-namespace {
-
-const Findings& grow_findings() {
-  static const Findings findings{not_checked(Question::grow, "grow.room", {}, "Where the next bin can go",
-                                             "not asked yet: this version does not search for room")};
-  return findings;
+std::shared_ptr<const Findings> room_not_asked() {
+  static const auto not_asked = std::make_shared<const Findings>(Findings{
+      not_checked(Question::grow, "grow.room", {}, "Where the next bin can go", "the search for room was not run")});
+  return not_asked;
 }
-
-}  // namespace
 
 const Findings& findings_of(const Answers& answers, Question question) {
   switch (question) {
@@ -23,7 +19,7 @@ const Findings& findings_of(const Answers& answers, Question question) {
     case Question::pace: return answers.pace->findings;
     case Question::grow: break;
   }
-  return grow_findings();
+  return *answers.grow;
 }
 
 Findings all_findings(const Answers& answers) {

@@ -16,6 +16,9 @@
 
 namespace yardwright {
 
+/// That room to grow was not asked for.
+std::shared_ptr<const Findings> room_not_asked();
+
 /// Cheap to copy: the parts are shared and never change. None of them is null.
 struct Answers {
   DesignSurface surface;
@@ -24,6 +27,7 @@ struct Answers {
   std::shared_ptr<const drain::Answer> drain = std::make_shared<drain::Answer>();
   std::shared_ptr<const clear::Answer> clear = std::make_shared<clear::Answer>();
   std::shared_ptr<const pace::Answer> pace = std::make_shared<pace::Answer>();
+  std::shared_ptr<const Findings> grow = room_not_asked();  ///< asked by geom/grow, which needs the others
   std::array<bool, every_question.size()> stale{};  ///< asked of the site as it was, and being asked again
   std::uint64_t revision = 0;                       ///< of this value, while a site is edited
 
@@ -35,7 +39,7 @@ const Findings& findings_of(const Answers& answers, Question question);
 /// Those of every question, in the order of the questions.
 Findings all_findings(const Answers& answers);
 
-/// Asks everything. `catalogs` are the shipped ones; the site's own rule values are put in here.
+/// Asks everything but Grow. `catalogs` are the shipped ones; the site's own rule values are put in here.
 Answers check(const Site& site, const Catalogs& catalogs);
 
 }  // namespace yardwright

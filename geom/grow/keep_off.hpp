@@ -29,6 +29,8 @@ KeepOffs off_lines(const Newcomer& newcomer);
 KeepOffs off_ways(const Newcomer& newcomer);
 /// The spouts that hang over the yard already.
 KeepOffs off_spouts(const Newcomer& newcomer);
+/// Whether one of them comes too near to the newcomer at a place.
+bool is_under_a_spout(const Newcomer& newcomer, SitePoint place);
 /// Water that stands after the storm, and ground that falls too much across the newcomer.
 KeepOffs off_wet_and_steep_ground(const Newcomer& newcomer);
 

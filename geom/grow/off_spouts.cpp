@@ -18,6 +18,17 @@ double farthest_corner_m(const Outline& shape) {
 
 }  // namespace
 
+bool is_under_a_spout(const Newcomer& newcomer, SitePoint place) {
+  const DesignSurface& surface = newcomer.answers.surface;
+  const auto solid = reach::solid_of({newcomer.item.id, "", 0, {}, newcomer.at(place)}, surface);
+  const double clear_m = newcomer.rules.at("reach.clear-of-roofs").value;
+  return solid && std::ranges::any_of(newcomer.site.items, [&](const Item& item) {
+           const Spout* spout = as<Spout>(item);
+           const auto line = spout != nullptr ? reach::spout_line(newcomer.site, *spout, surface) : std::nullopt;
+           return line && comes_within(*line, *solid, clear_m);
+         });
+}
+
 KeepOffs off_spouts(const Newcomer& newcomer) {
   KeepOffs all;
   const DesignSurface& surface = newcomer.answers.surface;

@@ -41,10 +41,12 @@ bool may_be_driven_over(const Thing& thing) {
 
 void off_trucks(KeepOffs& all, const Newcomer& newcomer) {
   if (may_be_driven_over(newcomer.item.thing)) return;
-  const Rule& rule = newcomer.rules.at("turn.clearance");
+  const Rule &need = newcomer.rules.at("turn.clearance"), &advice = newcomer.rules.at("turn.clearance-advice");
   for (const turn::DrivenRoute& route : newcomer.answers.turn->routes) {
-    all.push_back({rule.id, route.route, "stands in the way of trucks on", rule.value, Verdict::fail,
-                   grown_around(route.swept, newcomer.behind, rule.value)});
+    all.push_back({need.id, route.route, "stands in the way of trucks on", need.value, Verdict::fail,
+                   grown_around(route.swept, newcomer.behind, need.value)});
+    all.push_back({advice.id, route.route, "leaves trucks little room on", advice.value, Verdict::caution,
+                   grown_around(route.swept, newcomer.behind, advice.value)});
   }
 }
 

@@ -21,6 +21,20 @@ void for_each_edge(const Region& region, Use use) {
   }
 }
 
+/// Whether a ray east from the point crosses the edge.
+bool passes_east_of(SitePoint from, SitePoint to, SitePoint point) {
+  if ((from.y > point.y) == (to.y > point.y)) return false;
+  return point.x < from.x + (to.x - from.x) * (point.y - from.y) / (to.y - from.y);
+}
+
+double square_to_segment_m2(SitePoint from, SitePoint to, SitePoint point) {
+  const SiteVector along = to - from, out = point - from;
+  const double long_m2 = dot(along, along);
+  const double part = long_m2 > 0 ? std::clamp(dot(out, along) / long_m2, 0.0, 1.0) : 0.0;
+  const SiteVector off = out - along * part;
+  return dot(off, off);
+}
+
 struct Square {
   SitePoint centre;
   double half_m = 0;
@@ -40,15 +54,20 @@ NearestPair nearest_edge(const Region& region, SitePoint point) {
   return best;
 }
 
+bool holds(const Region& region, SitePoint point) {
+  bool odd = false;
+  for_each_edge(region, [&](SitePoint from, SitePoint to) { odd ^= passes_east_of(from, to, point); });
+  return odd;
+}
+
 double depth_within_m(const Region& region, SitePoint point) {
   bool odd = false;
-  double nearest_m = std::numeric_limits<double>::infinity();
+  double nearest_m2 = std::numeric_limits<double>::infinity();
   for_each_edge(region, [&](SitePoint from, SitePoint to) {
-    nearest_m = std::min(nearest_m, nearest_on_segment(from, to, point).distance_m);
-    if ((from.y > point.y) == (to.y > point.y)) return;
-    if (point.x < from.x + (to.x - from.x) * (point.y - from.y) / (to.y - from.y)) odd = !odd;
+    odd ^= passes_east_of(from, to, point);
+    nearest_m2 = std::min(nearest_m2, square_to_segment_m2(from, to, point));
   });
-  return odd ? nearest_m : -nearest_m;
+  return (odd ? 1 : -1) * std::sqrt(nearest_m2);
 }
 
 std::optional<Innermost> innermost(const Region& region, double off_m) {

@@ -77,7 +77,7 @@ class Judge {
   }
 
   bool in_the_way(const Item& item) const {
-    const double room_m = yard_.rules.at("turn.clearance").value;
+    const double room_m = yard_.rules.at("turn.clearance-advice").value;
     for (const turn::DrivenRoute& route : yard_.answers.turn->routes) {
       const auto* vehicle = yardwright::find(shipped_catalogs().vehicles, route.drawn.vehicle);
       const auto passage = turn::passage_of(route.driven, turn::bodies_of(*vehicle));
@@ -131,7 +131,7 @@ TEST_CASE("The allowed region is that of every check at every place, on thrown y
     const Newcomer newcomer = yard.with(thing);
     const Region region = judged_part(newcomer, allowed_region(newcomer));
     const Judge judge{yard};
-    for (int i = 0; i < 100; ++i) {
+    for (int i = 0; i < 50; ++i) {
       const SitePoint at{east(random), north(random)};
       const double depth_m = depth_within_m(region, at);
       if (std::abs(depth_m) < tolerance_m) continue;
@@ -144,7 +144,7 @@ TEST_CASE("The allowed region is that of every check at every place, on thrown y
   }
   INFO(asked << " places asked, " << free << " of them free");
   CHECK(wrong == 0);
-  CHECK(free > 500);
+  CHECK(free > 300);
 }
 
 TEST_CASE("On a bare lot a bin may stand wherever its wall is inside, and keeps its distance from a lone bin") {
