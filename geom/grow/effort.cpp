@@ -65,6 +65,7 @@ class Judge {
 
   double of_new(const Item& item) const {
     if (as<Pad>(item) != nullptr) return rule("pad") * std::abs(mend_.change);
+    if (const Spout* spout = as<Spout>(item)) return rule("part") * (spout->supported ? 2 : 1);
     const SitePath* path = path_of(item.thing);
     return path != nullptr ? rule("earth") * length(*path) : rule("part");
   }

@@ -1,7 +1,6 @@
 #include "geom/grow/least_change.hpp"
 
 #include "geom/grow/paired_changes.hpp"
-#include "geom/grow/room_to_move.hpp"
 #include "geom/grow/single_changes.hpp"
 
 namespace yardwright::grow {
@@ -13,15 +12,9 @@ bool wants_change(const Finding& finding) {
 LeastChanges::LeastChanges(Site site, Answers answers, const Catalogs& shipped)
     : site_{std::move(site)}, answers_{std::move(answers)}, catalogs_{in_force(site_, shipped)} {}
 
-const KeepOffs& LeastChanges::reasons_of(const Item& item) {
-  const auto known = reasons_.find(item.id);
-  if (known != reasons_.end()) return known->second;
-  return reasons_.emplace(item.id, reasons_without({site_, answers_, catalogs_}, item)).first->second;
-}
-
 Found LeastChanges::of(const Finding& finding, std::stop_token stop) {
   const Prover prover{{site_, answers_, catalogs_}, finding, std::move(stop)};
-  Found found = single_changes(prover, [this](const Item& item) -> const KeepOffs& { return reasons_of(item); });
+  Found found = single_changes(prover, reasons_);
   if (!found.least && !prover.stopped()) found.least = paired_change(prover, found.harmful);
   return found;
 }

@@ -3,10 +3,8 @@
 // (effort.hpp). Takes from a tenth of a second to some seconds a finding. Method and limits: docs/methods/grow.md.
 #pragma once
 
-#include <map>
-
 #include "geom/grow/change.hpp"
-#include "geom/grow/keep_off.hpp"
+#include "geom/grow/room_to_move.hpp"
 
 namespace yardwright::grow {
 
@@ -23,12 +21,10 @@ class LeastChanges {
   Found of(const Finding& finding, std::stop_token stop = {});
 
  private:
-  const KeepOffs& reasons_of(const Item& item);
-
   Site site_;
   Answers answers_;
   Catalogs catalogs_;
-  std::map<ItemId, KeepOffs> reasons_;
+  KnownReasons reasons_;
 };
 
 }  // namespace yardwright::grow

@@ -5,6 +5,7 @@
 
 #include "geom/grow/effort.hpp"
 #include "geom/grow/part_of_mend.hpp"
+#include "geom/grow/single_changes.hpp"
 
 namespace yardwright::grow {
 
@@ -13,6 +14,7 @@ namespace {
 constexpr std::size_t most_broken = 3;  ///< by a first mend that a second one may set right
 constexpr std::size_t most_firsts = 4;
 constexpr std::size_t most_proofs = 32;
+constexpr std::size_t most_sought = 2;
 constexpr std::array halves{0.25, 0.5, 0.75};
 constexpr double exact_part = 0.002;
 
@@ -24,13 +26,20 @@ class Pairs {
   std::optional<Change> least() {
     add_second_mends();
     add_halves();
+    if (auto proven = least_proven()) return proven;
+    pairs_.clear();
+    add_sought_seconds();
+    return least_proven();
+  }
+
+ private:
+  std::optional<Change> least_proven() {
     std::ranges::stable_sort(pairs_, {}, &Change::effort_m);
     if (pairs_.size() > most_proofs) pairs_.resize(most_proofs);
     const auto proven = std::ranges::find_if(pairs_, [&](const Change& pair) { return prover_.holds(pair.edits()); });
     return proven == pairs_.end() ? std::nullopt : std::optional{*proven};
   }
 
- private:
   void add(const Mend& first, const Mend& second, const Site& between) {
     const RuleBook& rules = prover_.yard().catalogs.rules;
     pairs_.push_back({{first, second}, effort_m(site_, first, rules) + effort_m(between, second, rules), {}});
@@ -40,7 +49,8 @@ class Pairs {
   std::vector<Mend> mends_of(const Finding& broken, const Site& changed) const {
     if (broken.question != Question::turn && broken.question != Question::drain) return broken.mends;
     const MendSearch search{true, prover_.stop()};
-    for (const Finding& one : ask_again(broken.question, changed, prover_.yard(), search)) {
+    const Answers after = answers_after(changed, prover_.yard(), {broken.question}, search);
+    for (const Finding& one : findings_of(after, broken.question)) {
       if (one.id == broken.id) return one.mends;
     }
     return {};
@@ -54,6 +64,23 @@ class Pairs {
       for (const Finding& broken : first.breaks) {
         for (const Mend& second : mends_of(broken, changed)) add(first.mends.front(), second, changed);
       }
+    }
+  }
+
+  /// The least change of one thing for the only finding that a first mend breaks, sought in the yard with that mend.
+  void add_sought_seconds() {
+    std::size_t firsts = 0;
+    for (const Change& first : harmful_) {
+      if (first.breaks.size() > 1 || ++firsts > most_sought || prover_.stopped()) continue;
+      const Site changed = yardwright::apply(site_, first.edits());
+      const Answers after =
+          answers_after(changed, prover_.yard(), questions_reading(changed, site_), MendSearch{false});
+      const CheckedYard yard{changed, after, prover_.yard().catalogs};
+      Finding broken = first.breaks.front();
+      broken.mends = mends_of(broken, changed);
+      KnownReasons reasons;
+      const Found second = single_changes(Prover{yard, broken, prover_.stop()}, reasons);
+      if (second.least) add(first.mends.front(), second.least->mends.front(), changed);
     }
   }
 

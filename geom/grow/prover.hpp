@@ -42,7 +42,7 @@ class Prover {
  private:
   bool mends(const Site& changed) const;
   Findings asked(Question question, const Site& changed) const;
-  std::vector<Question> questions_reading(const Site& changed) const;
+  bool was_so_untold(const Finding& after) const;
   bool is_broken(const Finding& after) const;
   Findings broken(const Findings& after) const;
 
@@ -53,10 +53,14 @@ class Prover {
   Findings wanting_before_;
 };
 
-/// The findings of one question asked of a changed yard.
-Findings ask_again(Question question, const Site& changed, const CheckedYard& before, const MendSearch& search);
+/// The answers of a yard with those questions asked anew of it as it is changed.
+Answers answers_after(const Site& changed, const CheckedYard& before, const std::vector<Question>& questions,
+                      const MendSearch& search);
 
-/// The mend in the catalogues in force: those of a site's own rules.
+/// Those whose answer the change can change.
+std::vector<Question> questions_reading(const Site& changed, const Site& before);
+
+/// The shipped catalogues with the site's own rules.
 Catalogs in_force(const Site& site, Catalogs shipped);
 
 }  // namespace yardwright::grow

@@ -110,8 +110,6 @@ class Mover {
   Region room_;
 };
 
-}  // namespace
-
 KeepOffs reasons_without(const CheckedYard& yard, const Item& item) {
   const Site site = apply(yard.site, RemoveItem{item.id});
   const Catalogs& catalogs = yard.catalogs;
@@ -123,6 +121,14 @@ KeepOffs reasons_without(const CheckedYard& yard, const Item& item) {
       drain::ask(site, answers.surface, catalogs, {MendSearch{false}, yard.answers.drain.get()}));
   const auto back = newcomer(site, answers, catalogs.rules, item.thing, item.phase);
   return back ? allowed_region(*back).reasons : KeepOffs{};
+}
+
+}  // namespace
+
+const KeepOffs& KnownReasons::of(const Item& item, const CheckedYard& yard) {
+  const auto known = known_.find(item.id);
+  if (known != known_.end()) return known->second;
+  return known_.emplace(item.id, reasons_without(yard, item)).first->second;
 }
 
 std::optional<Mend> move_into_room(const Prover& prover, const Item& item, const KeepOffs& reasons) {

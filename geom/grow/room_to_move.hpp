@@ -7,8 +7,15 @@
 
 namespace yardwright::grow {
 
-/// Why the thing may not stand where, in a yard without it; nothing for what covers no ground.
-KeepOffs reasons_without(const CheckedYard& yard, const Item& item);
+/// Why things of one yard may not stand where, in the yard without them; remembered, since it takes as long as a check.
+class KnownReasons {
+ public:
+  /// Nothing for what covers no ground.
+  const KeepOffs& of(const Item& item, const CheckedYard& yard);
+
+ private:
+  std::map<ItemId, KeepOffs> known_;
+};
 
 /// Proven, and no longer than about so far; nothing where no place that is tried will do, or none of the reasons is the finding's own.
 std::optional<Mend> move_into_room(const Prover& prover, const Item& item, const KeepOffs& reasons);

@@ -8,7 +8,6 @@
 #include "geom/grow/effort.hpp"
 #include "geom/grow/numbers_of.hpp"
 #include "geom/grow/part_of_mend.hpp"
-#include "geom/grow/room_to_move.hpp"
 #include "geom/site/footprint.hpp"
 
 namespace yardwright::grow {
@@ -21,13 +20,29 @@ constexpr double exact_part = 0.002;
 constexpr double turn_step_deg = 15;
 constexpr double exact_turn_deg = 0.5;
 
+/// A long spout that is to be drawn wants its support drawn with it.
+std::optional<Mend> on_truss(Mend mend) {
+  for (Edit& edit : mend.edits) {
+    PutItem* put = std::get_if<PutItem>(&edit);
+    Spout* spout = put != nullptr ? std::get_if<Spout>(&put->item.thing) : nullptr;
+    if (spout == nullptr || spout->supported) continue;
+    spout->supported = true;
+    mend.action += ", on a truss";
+    return mend;
+  }
+  return std::nullopt;
+}
+
 class Singles {
  public:
-  Singles(const Prover& prover, const ReasonsOf& reasons_of)
-      : prover_{prover}, reasons_of_{reasons_of}, site_{prover.yard().site} {}
+  Singles(const Prover& prover, KnownReasons& reasons)
+      : prover_{prover}, reasons_{reasons}, site_{prover.yard().site} {}
 
   Found all() {
-    for (const Mend& mend : prover_.finding().mends) own(mend);
+    for (const Mend& mend : prover_.finding().mends) {
+      own(mend);
+      if (const auto carried = on_truss(mend)) own(*carried);
+    }
     for (const Item& item : things()) {
       if (may_beat(item) && !moved_.contains(item.id)) move(item);
       if (may_beat(item) && asks_for_room()) turn(item);
@@ -97,7 +112,8 @@ class Singles {
   }
 
   void move(const Item& item) {
-    if (const auto mend = move_into_room(prover_, item, reasons_of_(item))) found_.offer({{*mend}, effort(*mend), {}});
+    if (const auto mend = move_into_room(prover_, item, reasons_.of(item, prover_.yard())))
+      found_.offer(lessened(prover_, *mend, 0));
   }
 
   void turn(const Item& item) {
@@ -141,7 +157,7 @@ class Singles {
   }
 
   const Prover& prover_;
-  const ReasonsOf& reasons_of_;
+  KnownReasons& reasons_;
   const Site& site_;
   Found found_;
   std::set<ItemId> moved_;  ///< by its own finding
@@ -170,6 +186,6 @@ Change lessened(const Prover& prover, const Mend& mend, double fails_part) {
   return {{least}, effort_m(site, least, prover.yard().catalogs.rules), {}};
 }
 
-Found single_changes(const Prover& prover, const ReasonsOf& reasons_of) { return Singles{prover, reasons_of}.all(); }
+Found single_changes(const Prover& prover, KnownReasons& reasons) { return Singles{prover, reasons}.all(); }
 
 }  // namespace yardwright::grow

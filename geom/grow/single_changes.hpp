@@ -2,17 +2,13 @@
 // thing's allowed region; a turn.
 #pragma once
 
-#include <functional>
-
 #include "geom/grow/change.hpp"
-#include "geom/grow/keep_off.hpp"
+#include "geom/grow/room_to_move.hpp"
 
 namespace yardwright::grow {
 
-/// Why a thing of the yard may not stand where, in the yard without it.
-using ReasonsOf = std::function<const KeepOffs&(const Item&)>;
-
-Found single_changes(const Prover& prover, const ReasonsOf& reasons_of);
+/// `reasons` are those of the yard that is mended.
+Found single_changes(const Prover& prover, KnownReasons& reasons);
 
 /// The change with as little of a mend that holds as will do: a little less of it does not hold. `fails_part` is a part of it that is
 /// known not to; 1 where it is taken to be the least already.

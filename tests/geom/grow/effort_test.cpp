@@ -68,6 +68,7 @@ TEST_CASE("New earth is worth its height under a bin and its length along a berm
   CHECK(effort_of_new_ft(Pad{}, 0.5) == Approx(10));
   CHECK(effort_of_new_ft(Berm{.path = {{0, 0}, {60 * ft, 0}}}, 1) == Approx(30));
   CHECK(effort_of_new_ft(Spout{}, 0) == Approx(15));
+  CHECK(effort_of_new_ft(Spout{.supported = true}, 0) == Approx(30));
 }
 
 TEST_CASE("A part of a mend goes a part of the way, and turns the short way around") {
