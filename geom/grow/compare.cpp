@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <functional>
 
+#include "geom/grow/grow.hpp"
 #include "geom/site/finding_words.hpp"
 #include "geom/units/text.hpp"
 
@@ -31,7 +32,7 @@ Standing standing_of(const Answers& answers, Question question) {
 
 Option option_of(const Version& version, const PriceBook& book, const Catalogs& catalogs) {
   Option option{version.name, as_of(version.site, version.phase), {}, {}, {}, {}, {}, {}, {}};
-  option.answers = check(option.site, catalogs);
+  option.answers = with_growth(check(option.site, catalogs), option.site, catalogs);
   for (const Question question : every_question) option.standings.push_back(standing_of(option.answers, question));
   option.all = quantities(option.site, option.answers.surface, catalogs);
   option.cost_of_all = cost_of(option.all, book);
@@ -45,6 +46,8 @@ std::string verdict_words(const Standing& standing) {
   if (standing.worst == Verdict::not_checked) return standing.passes > 0 ? "passes as far as checked" : "not checked";
   return std::string{names_of(standing.worst)[static_cast<std::size_t>(standing.worst)]};
 }
+
+std::string places(std::size_t count) { return fmt::format("{} place{}", count, count == 1 ? "" : "s"); }
 
 /// The lines, each a function of an option.
 class Rows {
@@ -60,7 +63,7 @@ class Rows {
     add_grain_ways();
     add_routes();
     add("differs from the first in", [&](const Option& option) {
-      return &option == &all_.options.front() ? std::string{none} : fmt::format("{} places", option.differences.size());
+      return &option == &all_.options.front() ? std::string{none} : places(option.differences.size());
     });
     return std::move(rows_);
   }
@@ -68,7 +71,7 @@ class Rows {
  private:
   void add(std::string about, const std::function<std::string(const Option&)>& words) {
     ComparedRow row{std::move(about), {}};
-    for (const Option& option : all_.options) row.cells.push_back({words(option), {}});
+    for (const Option& option : all_.options) row.cells.push_back({words(option), {}, {}});
     rows_.push_back(std::move(row));
   }
   /// A row that says nothing of any option is none.
@@ -119,7 +122,7 @@ class Rows {
       const Standing& standing = option.standings[static_cast<std::size_t>(question)];
       const std::string verdict = verdict_words(standing);
       const std::string margin = standing.nearest ? ": " + margin_words(*standing.nearest, all_.units) : "";
-      row.cells.push_back({verdict + margin, standing.worst});
+      row.cells.push_back({verdict + margin, standing.worst, standing.nearest ? headline(*standing.nearest) : ""});
     }
     rows_.push_back(std::move(row));
   }

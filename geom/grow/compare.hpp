@@ -47,6 +47,7 @@ Comparison compare(const std::vector<Version>& versions, const PriceBook& book, 
 struct ComparedCell {
   std::string words;
   std::optional<Verdict> verdict;
+  std::string detail;  ///< what the words are of, where there is room: "Spout to North 2 is too flat"
 };
 struct ComparedRow {
   std::string about;

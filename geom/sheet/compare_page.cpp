@@ -59,11 +59,13 @@ PlacedDrawing placed_plan(const grow::Option& option, const Layout& layout, std:
   style.metres_per_mm = layout.scale_ratio / 1000;
   style.grains = catalogs.grains;
   PlanParts parts = plan_parts(option.site, option.answers.surface, style);
-  add(parts, finding_parts(all_findings(option.answers), {.units = style.units,
-                                                          .metres_per_mm = style.metres_per_mm,
-                                                          .words = OverlayWords::numbers,
-                                                          .least = Verdict::fail,
-                                                          .places = false}));
+  PlanParts signs = finding_parts(all_findings(option.answers), {.units = style.units,
+                                                                 .metres_per_mm = style.metres_per_mm,
+                                                                 .words = OverlayWords::numbers,
+                                                                 .least = Verdict::fail,
+                                                                 .places = false});
+  signs.labels.clear();  // their numbers are those of a list that is not on this page
+  add(parts, std::move(signs));
   const SheetBox window = layout.plan(i);
   const Placement placement = placed_in(extent_of(option.site), window, layout.scale_ratio);
   const auto on_site = [&](double x_mm, double y_mm) {
@@ -86,7 +88,8 @@ Table rows_table(const grow::Comparison& comparison, const Layout& layout, const
     std::vector<TableCell> cells{{row.about, true}};
     for (const grow::ComparedCell& cell : row.cells) {
       const Colour colour = cell.verdict ? palette::of(*cell.verdict) : palette::ink;
-      cells.push_back({cell.words, cell.verdict.has_value(), colour, cell.verdict});
+      const std::string words = cell.detail.empty() ? cell.words : cell.words + " · " + cell.detail;
+      cells.push_back({words, cell.verdict.has_value(), colour, cell.verdict});
     }
     table.rows.push_back(std::move(cells));
   }

@@ -10,15 +10,32 @@ constexpr std::string_view by_rules =
     "Of all that is drawn, what stands already included. Concrete and gravel by the thicknesses of the rules, for "
     "counting alone: the engineer's drawing decides.";
 
+/// What of a line is built after the first phase; of earth it is not told.
+std::string later_words(const grow::QuantityLine& line, const Site& site) {
+  if (is_earth(line.work)) return "–";
+  grow::QuantityLine later = line;
+  std::erase_if(later.parts, [&](const grow::QuantityPart& part) {
+    const Item* item = find(site, part.items.front());
+    return item == nullptr || item->phase == 0;
+  });
+  return later.parts.empty() ? "–" : grow::amount_words(later, {}, site.units);
+}
+
 Table quantity_table(const Site& site, const grow::Quantities& found) {
   Table table{"Quantities", std::string{by_rules}, {}, {}};
-  table.columns = {
-      {"work", 3}, {"size", 1.6}, {"count", 0.7, Anchor::right}, {"amount", 1.3, Anchor::right}, {"made of", 5}};
+  const std::string first = site.phases.empty() ? "existing" : site.phases.front();
+  table.columns = {{"work", 2.6},
+                   {"size", 1.4},
+                   {"count", 0.7, Anchor::right},
+                   {"amount", 1.3, Anchor::right},
+                   {"of it after \"" + first + "\"", 1.5, Anchor::right},
+                   {"made of", 5}};
   for (const grow::QuantityLine& line : found.lines)
     table.rows.push_back({{std::string{measure_of(line.work).words}, true},
                           {grow::size_words(line, site.units)},
                           {std::to_string(line.count())},
                           {grow::amount_words(line, {}, site.units)},
+                          {later_words(line, site)},
                           {grow::item_words(line, site), false, palette::quiet_ink}});
   return table;
 }

@@ -110,6 +110,22 @@ class Cost(Case):
             self.assertAlmostEqual(amount[2], amount[1] - amount[0], places=6, msg=work)
         self.assertEqual(sum(line["count"] for line in self.lines(built, "bin")), 2)
 
+    def test_what_is_taken_away_is_listed_and_not_priced(self):
+        shutil.copy(OLD_YARD.replace(".yard", "-ground.tif"), self.folder)
+        with open(OLD_YARD) as file:
+            yard = json.load(file)
+        for item in yard["items"]:
+            if item["name"] == "Machine shed":
+                item["gone-in"] = 1
+        path = self.path("gone.yard")
+        with open(path, "w") as file:
+            json.dump(yard, file)
+        words = ("cost", path, "--from-phase", "0", "--to-phase", "1")
+        out = self.answered(*words)
+        self.assertEqual([(line["work"], line["count"]) for line in out["gone"]], [("farm-building", 1)])
+        self.assertEqual(out["sum"], self.answered("cost", OLD_YARD, *words[2:])["sum"])
+        self.assertRegex(run(*words).out, r"taken away, not priced:\nfarm buildings, floor +1 +2,400 ft2\n")
+
     def test_people_read_the_same_amounts_and_what_they_are_made_of(self):
         out, text = self.answered("cost", OLD_YARD), run("cost", OLD_YARD, "--items").out
         for line in out["lines"]:

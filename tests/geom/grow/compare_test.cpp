@@ -3,6 +3,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "geom/grow/grow.hpp"
 #include "geom/io/catalogs.hpp"
 #include "geom/io/price_book.hpp"
 #include "geom/sheet/compare_page.hpp"
@@ -119,7 +120,8 @@ TEST_CASE("a comparison says what the questions and the quantities say") {
   const grow::Comparison both = grow::compare({{"a", site, last}, {"b", other, last}}, shipped_price_book(), catalogs);
   REQUIRE(both.options.size() == 2);
   const grow::Option& first = both.options.front();
-  const Answers answers = check(as_of(site, last), catalogs);
+  const Site built = as_of(site, last);
+  const Answers answers = grow::with_growth(check(built, catalogs), built, catalogs);
   for (const grow::Standing& standing : first.standings) {
     const Findings& findings = findings_of(answers, standing.question);
     CHECK(standing.worst == worst(findings));
