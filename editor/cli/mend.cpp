@@ -41,6 +41,8 @@ Expected<Findings> chosen(const Findings& all, const std::string& id, const std:
   std::ranges::copy_if(all, std::back_inserter(some),
                        [&](const Finding& one) { return grow::wants_change(one) && (id.empty() || one.id == id); });
   if (!some.empty() || id.empty()) return some;
+  if (id.starts_with("grow."))
+    return refused("room to grow is not mended", "--finding", "yardwright grow " + file + " tells of it");
   const bool is_told = std::ranges::find(all, id, &Finding::id) != all.end();
   const std::string quoted = "\"" + id + "\"";
   return refused(is_told ? quoted + " neither fails nor wants caution" : "there is no finding " + quoted, "--finding",

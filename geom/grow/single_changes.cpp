@@ -17,6 +17,7 @@ namespace {
 constexpr std::array more_of_it{1.02, 1.1, 1.25, 1.5, 2.0, 3.0};
 constexpr double a_little_less = 0.98;
 constexpr double exact_part = 0.002;
+constexpr double least_part = 0.05;  // of a mend; less of it is not sought
 constexpr double turn_step_deg = 15;
 constexpr double exact_turn_deg = 0.5;
 
@@ -176,13 +177,16 @@ Change lessened(const Prover& prover, const Mend& mend, double fails_part) {
     holds_part = part;
     return true;
   };
+  if (fails_part < 1 && holds(least_part)) return {{least}, effort_m(site, least, prover.yard().catalogs.rules), {}};
+  fails_part = std::max(fails_part, least_part);
   do {
     while (holds_part - fails_part > exact_part * holds_part && !prover.stopped()) {
       const double middle = (holds_part + fails_part) / 2;
       if (!holds(middle)) fails_part = middle;
     }
-    fails_part = 0;
-  } while (!prover.stopped() && holds(a_little_less * holds_part));  // below what fails it may hold again
+    fails_part = least_part;
+  } while (!prover.stopped() && holds_part > least_part / a_little_less &&
+           holds(a_little_less * holds_part));  // below what fails it may hold again
   return {{least}, effort_m(site, least, prover.yard().catalogs.rules), {}};
 }
 
