@@ -28,8 +28,8 @@ struct Answers {
   std::shared_ptr<const clear::Answer> clear = std::make_shared<clear::Answer>();
   std::shared_ptr<const pace::Answer> pace = std::make_shared<pace::Answer>();
   std::shared_ptr<const Findings> grow = room_not_asked();  ///< asked by geom/grow, which needs the others
-  std::array<bool, every_question.size()> stale{};  ///< asked of the site as it was, and being asked again
-  std::uint64_t revision = 0;                       ///< of this value, while a site is edited
+  std::array<bool, every_question.size()> stale{};          ///< asked of the site as it was, and being asked again
+  std::uint64_t revision = 0;                               ///< of this value, while a site is edited
 
   bool is_stale(Question question) const { return stale[static_cast<std::size_t>(question)]; }
 };
