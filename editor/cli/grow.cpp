@@ -179,6 +179,7 @@ void print_heights(const Asked& asked, const Item& leg, const std::vector<AtHeig
   for (const AtHeight& one : heights)
     fmt::print("{:>38}{:>16}{:>16}{:>12}\n", text_of(one.discharge_m, Quantity::length, units),
                text_of(one.reached_m2, Quantity::area, units), text_of(one.free_m2, Quantity::area, units), one.bins);
+  fmt::print("by a quick packing, on a distributor of {} outlets\n", outlets_of_taller_leg);
   if (const AtHeight* best = best_gain(heights))
     fmt::print("most for its height: {}\n", text_of(best->discharge_m, Quantity::length, units));
 }
@@ -188,6 +189,7 @@ struct More {
   std::optional<SitePoint> at;
   std::optional<Room> room;
   std::vector<std::pair<const Item*, std::vector<AtHeight>>> heights;
+  std::optional<ItemId> placed;
 };
 
 Expected<More> more_of(const GrowWords& words, const Asked& asked) {
@@ -237,6 +239,7 @@ void print_json(const Asked& asked, const More& more) {
                                {"free_m2", one.free_m2},
                                {"bins", one.bins}});
   }
+  if (more.placed) out["placed"] = more.placed->number;
   write_json(out, 1);
 }
 
@@ -247,11 +250,12 @@ void print_text(const Asked& asked, const More& more) {
   if (more.at) print_place(asked, *more.at);
   if (more.room) print_room(asked, *more.room);
   for (const auto& [leg, heights] : more.heights) print_heights(asked, *leg, heights);
+  if (more.placed) fmt::print("\nplaced as number {}\n", more.placed->number);
   print_caution();
 }
 
-/// Into the whole yard, not into the phase that was asked about.
-Expected<void> place(const GrowWords& words, const Asked& asked) {
+/// Into the whole yard, not into the phase that was asked about; what it is numbered.
+Expected<ItemId> place(const GrowWords& words, const Asked& asked) {
   if (words.place > asked.grow.spots.size())
     return refused(fmt::format("there are {} spots", asked.grow.spots.size()), "--place",
                    "give the number of one of them");
@@ -261,17 +265,18 @@ Expected<void> place(const GrowWords& words, const Asked& asked) {
   here.item.id = next_id(*whole);
   const Site placed = yardwright::apply(*whole, placed_at(here, asked.grow.spots[words.place - 1].at));
   if (const auto saved = save_site(placed, words.file); !saved) return tl::unexpected{saved.error()};
-  fmt::print(stderr, "placed as number {}\n", here.item.id.number);
-  return {};
+  return here.item.id;
 }
 
 void run(const GrowWords& words, Console& console) {
   const auto asked = asked_of(words);
   if (!asked) return refuse(asked.error(), console);
-  const auto more = more_of(words, **asked);
+  auto more = more_of(words, **asked);
   if (!more) return refuse(more.error(), console);
   if (words.place > 0) {
-    if (const auto placed = place(words, **asked); !placed) return refuse(placed.error(), console);
+    const auto placed = place(words, **asked);
+    if (!placed) return refuse(placed.error(), console);
+    more->placed = *placed;
   }
   if (console.json)
     print_json(**asked, *more);

@@ -20,7 +20,8 @@ const Item* last_bin(const Site& site) {
 
 std::string title_for(const Site& site, const Thing& thing) {
   const Item* like = last_bin(site);
-  if (like != nullptr && next_bin(site) == thing) return "Room for another bin like " + title_of(*like);
+  if (like != nullptr && moved(thing, place_of(like->thing) - place_of(thing)) == like->thing)
+    return "Room for another bin like " + title_of(*like);
   return "Room for a " + std::string{kind_label(thing)} + " of this size";
 }
 

@@ -12,13 +12,12 @@ namespace {
 
 constexpr double tallest_leg_m = 100.0;  // the greatest discharge height that a leg's field allows
 
-/// With as many outlets as any distributor has: a taller leg gets a distributor of its own.
+/// A taller leg gets a distributor of its own.
 Site with_discharge(Site site, ItemId leg, double discharge_m) {
-  constexpr int most_outlets = 24;
   for (Item& item : site.items) {
     if (item.id != leg) continue;
     std::get<Leg>(item.thing).discharge_height_m = discharge_m;
-    std::get<Leg>(item.thing).outlets = most_outlets;
+    std::get<Leg>(item.thing).outlets = outlets_of_taller_leg;
   }
   return site;
 }
@@ -51,6 +50,8 @@ std::vector<AtHeight> at_heights(const Newcomer& newcomer, ItemId leg, int steps
     const double height_m = i == 0 ? now_m : whole_m + i * step_m;
     if (height_m > tallest_leg_m) break;
     all.push_back(at_height(newcomer, leg, height_m));
+    // What stands and is filled under a lower leg is so under a taller one: every spout is steeper and hangs higher.
+    if (i > 0) all.back().bins = std::max(all.back().bins, all[all.size() - 2].bins);
   }
   return all;
 }

@@ -8,6 +8,9 @@
 
 namespace yardwright::grow {
 
+/// As many as any distributor is taken to have.
+inline constexpr int outlets_of_taller_leg = 24;
+
 struct AtHeight {
   double discharge_m = 0;
   double reached_m2 = 0;   ///< of the lot, by slope from this leg and every other with an outlet left
@@ -16,7 +19,8 @@ struct AtHeight {
   int bins = 0;            ///< found to fit at once, by a quick packing
 };
 
-/// Outlets are taken to be enough. For the leg as it is and raised step by step (rule grow.leg-step), `steps` times. What was found before a stop.
+/// For the leg as it is and raised step by step (rule grow.leg-step), `steps` times,
+/// with a distributor of `outlets_of_taller_leg`. What was found before a stop.
 std::vector<AtHeight> at_heights(const Newcomer& newcomer, ItemId leg, int steps, const std::stop_token& stop = {});
 
 /// Of the heights over the first, the one with most bins more per step of height, the lower of two; none where none gains.

@@ -59,6 +59,12 @@ KeepOffs off_walls(const Newcomer& newcomer, const clear::Solid& solid, const cl
   return all;
 }
 
+/// What looks into the room: "its fan".
+std::string face_of(const clear::Room& room) {
+  if (room.rule->id == "clear.fan-room") return "fan";
+  return room.rule->id == "clear.unload-room" ? "unload tube" : "end";
+}
+
 KeepOff off_room(const clear::Room& room, ItemId item, std::string why, Region area) {
   return {room.rule->id, item, std::move(why), room.rule->value, Verdict::caution, std::move(area)};
 }
@@ -70,12 +76,12 @@ KeepOffs off_rooms(const Newcomer& newcomer, const clear::Solid& solid, const cl
     if (other.item == solid.item) continue;
     if (clear::fills_rooms(solid)) {
       for (const clear::Room& room : clear::rooms_of(*other.item, newcomer.rules))
-        all.push_back(off_room(room, other.item->id, "stands in the working room of",
+        all.push_back(off_room(room, other.item->id, "stands before the " + face_of(room) + " of",
                                {grown_by(room.area(), newcomer.behind, 0)}));
     }
     if (!clear::fills_rooms(other)) continue;
     for (const clear::Room& room : own)
-      all.push_back(off_room(room, other.item->id, "has too little working room at",
+      all.push_back(off_room(room, other.item->id, "has too little room at its " + face_of(room) + " before",
                              outline_grown_by(other.outline, turned_back(room.area(), {}), 0)));
   }
   return all;

@@ -84,8 +84,9 @@ Edits built_at(const Newcomer& newcomer, const std::vector<SitePoint>& places) {
   Edits edits;
   Site site = newcomer.site;
   for (const SitePoint& place : places) {
-    const auto next =
+    auto next =
         yardwright::grow::newcomer(site, newcomer.answers, newcomer.rules, newcomer.item.thing, newcomer.item.phase);
+    next->item.id = std::max(next->item.id, newcomer.item.id);
     const Edits one = placed_at(*next, place);
     site = yardwright::apply(std::move(site), one);
     edits.insert(edits.end(), one.begin(), one.end());

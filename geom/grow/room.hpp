@@ -16,7 +16,7 @@ struct Room {
 /// `region` is the newcomer's own. Places are proven one after the other, each in the yard with those before it.
 Room room_for(const Newcomer& newcomer, const AllowedRegion& region, const PackingEffort& effort = {});
 
-/// What builds them, one phase after the other from `phase` on, so many in each.
+/// What builds them, in this order, each with its spout; numbered from the newcomer's id on.
 Edits built_at(const Newcomer& newcomer, const std::vector<SitePoint>& places);
 
 }  // namespace yardwright::grow
