@@ -8,6 +8,7 @@
 #include "geom/check/check.hpp"
 #include "geom/drain/storm/storm_findings.hpp"
 #include "geom/drain/storm/storm_words.hpp"
+#include "geom/grow/grow.hpp"
 #include "geom/io/catalogs.hpp"
 #include "geom/io/price_book.hpp"
 #include "geom/sheet/plan_sheet.hpp"
@@ -71,7 +72,7 @@ Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) 
   if (!prices) return tl::unexpected{prices.error()};
   options->prices = *std::move(prices);
   options->built_phase = words.phase.value_or(options->built_phase);
-  const Answers answers = check(site, shipped_catalogs());
+  const Answers answers = grow::with_growth(check(site, shipped_catalogs()), site, shipped_catalogs());
   if (words.storm) {
     auto storm = storm_over(site, answers, words.asked);
     if (!storm) return tl::unexpected{storm.error()};

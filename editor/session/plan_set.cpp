@@ -4,6 +4,7 @@
 
 #include "geom/check/check.hpp"
 #include "geom/drain/storm/storm_words.hpp"
+#include "geom/grow/grow.hpp"
 #include "geom/io/price_book.hpp"
 #include "geom/sheet/plan_sheet.hpp"
 #include "geom/sheet/sheet_file.hpp"
@@ -27,7 +28,7 @@ tl::expected<void, Problems> write_plan_set(Session& session, const Catalogs& ca
     options.storm = std::make_shared<const StormSheet>(
         StormSheet{storm->story, storm->findings, drain::storm::mishap_words(site, storm->options)});
   }
-  const auto pages = plan_sheets(site, check(site, catalogs), catalogs, options);
+  const auto pages = plan_sheets(site, grow::with_growth(check(site, catalogs), site, catalogs), catalogs, options);
   if (!pages) return tl::unexpected{pages.error()};
   const auto file = session.file->parent_path() / (session.file->stem().string() + "-plan.pdf");
   const auto written = write_pages(*pages, file, site.name);

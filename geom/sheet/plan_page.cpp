@@ -7,6 +7,7 @@
 #include "geom/ground/contours.hpp"
 #include "geom/sheet/answer_parts.hpp"
 #include "geom/sheet/finding_tables.hpp"
+#include "geom/sheet/grow_drawing.hpp"
 #include "geom/sheet/overlay.hpp"
 #include "geom/sheet/plan_parts.hpp"
 #include "geom/sheet/question_view.hpp"
@@ -208,6 +209,7 @@ Page question_plan(const PlanSet& set, Question question, SheetTitle title) {
   PlanParts cuts = question == Question::drain ? section_line_parts(set.sections, style.metres_per_mm) : PlanParts{};
   add(parts, answer_parts(question, set.answers, set.site, style, cuts.obstacles));
   add(parts, std::move(cuts));
+  if (question == Question::grow) add(parts, grow_parts(set.site, set.answers, set.catalogs, style));
   const Findings told = only(set.findings, [](const Finding& finding) { return !is_of_storm(finding); });
   add(parts, finding_parts(told, {style.units, style.metres_per_mm, OverlayWords::numbers, Verdict::caution, question,
                                   question != Question::clear}));

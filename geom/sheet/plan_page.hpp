@@ -35,7 +35,7 @@ struct PlanSet {
 };
 
 /// Whether a question has something to draw on a plan of its own.
-bool has_plan(Question question, const Answers& answers);
+bool has_plan(Question question, const Site& site, const Answers& answers);
 
 Page general_plan(const PlanSet& set, double scale_ratio, const SheetTitle& title);
 /// At the largest standard scale at which what the question is about fits; the title takes it.

@@ -121,13 +121,13 @@ std::vector<Page> table_pages(PlanSet& set, int first_sheet) {
 int number_questions(PlanSet& set) {
   int next = 2;
   for (const Question question : every_question)
-    set.question_sheets.push_back(has_plan(question, set.answers) ? next++ : 0);
+    set.question_sheets.push_back(has_plan(question, set.site, set.answers) ? next++ : 0);
   return next;
 }
 
 }  // namespace
 
-bool has_plan(Question question, const Answers& answers) {
+bool has_plan(Question question, const Site& site, const Answers& answers) {
   const Findings& findings = findings_of(answers, question);
   const bool placed = std::ranges::any_of(
       findings, [](const Finding& finding) { return !finding.place.empty() && finding.verdict <= Verdict::caution; });
@@ -136,8 +136,10 @@ bool has_plan(Question question, const Answers& answers) {
     case Question::turn: return placed || !answers.turn->routes.empty();
     case Question::drain: return placed || answers.surface.known();
     case Question::clear: return placed || !answers.clear->near.empty();
-    default: return placed;
+    case Question::grow: return site.lot.corners.size() >= 3;
+    case Question::pace: break;
   }
+  return placed;
 }
 
 Expected<std::vector<Page>> plan_sheets(const Site& site, const Answers& answers, const Catalogs& catalogs,

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "geom/ground/graded_contours.hpp"
+#include "geom/grow/grow.hpp"
 #include "geom/sheet/drain_plan.hpp"
 #include "geom/sheet/plan_parts.hpp"
 #include "geom/sheet/size_words.hpp"
@@ -121,6 +122,15 @@ void add_ground_keys(std::vector<KeyRow>& rows, const DesignSurface& surface, co
   rows.push_back({slope_arrow_sample(), "the ground will fall this way, by so much"});
 }
 
+std::vector<KeyRow> grow_key(const Site& site, const PlanStyle& style) {
+  const Thing next = grow::next_bin(site);
+  return {key_of_area(palette::pass.faded(0.22), {palette::pass, 0.35, {}}, "its middle can lie here"),
+          key_of_area(palette::caution.faded(0.16), {palette::caution.faded(0.6), 0.2, {1.2, 0.8}},
+                      "here advice alone speaks against it"),
+          key_of_line({palette::pass, 0.4, {1.6, 0.9}}, "where it stands with most to spare any way"),
+          {{}, fmt::format("Next: {}, {}", kind_label(next), size_words(next, style.units))}};
+}
+
 std::vector<KeyRow> drain_key(const Site& site, const Answers& answers, const PlanStyle& style) {
   std::vector<KeyRow> rows;
   add_ground_keys(rows, answers.surface, style);
@@ -155,7 +165,7 @@ std::vector<KeyRow> clear_key(const clear::Answer& answer) {
 
 Box ground_of(Question question, const Site& site, const Answers& answers) {
   Growing ground;
-  if (question == Question::drain) return extent_of(site);
+  if (question == Question::drain || question == Question::grow) return extent_of(site);
   if (question == Question::reach || question == Question::pace) take_items(ground, site, handles_grain);
   if (question == Question::turn) take_routes(ground, *answers.turn);
   if (question == Question::clear) {
@@ -174,7 +184,7 @@ std::vector<KeyRow> key_of(Question question, const Site& site, const Answers& a
     case Question::drain: return drain_key(site, answers, style);
     case Question::clear: return clear_key(*answers.clear);
     case Question::pace: return {{{}, "flows: by the centre sump alone"}, {{}, "stays: on the floor, without a sweep"}};
-    case Question::grow: break;
+    case Question::grow: return grow_key(site, style);
   }
   return {};
 }

@@ -167,7 +167,7 @@ TEST_CASE("Each question has a plan of its own where it has something to draw; t
     CHECK(all_words({(*pages)[i]}).find(fmt::format("{} of {}\n", i + 1, pages->size())) != std::string::npos);
   }
   names.erase(std::unique(names.begin(), names.end()), names.end());
-  CHECK(names == std::vector<std::string>{"General plan", "Reach", "Turn", "Drain", "Clear", "Pace", "Sections",
+  CHECK(names == std::vector<std::string>{"General plan", "Reach", "Turn", "Drain", "Clear", "Pace", "Grow", "Sections",
                                           "Schedules", "Quantities and cost", "Drainage", "Findings", "Cautions"});
 }
 
