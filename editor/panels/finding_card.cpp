@@ -25,9 +25,10 @@ void card_words(const Workspace& work, const std::string& text, Colour colour) {
   words(text, work.look.letters.small, colour, true, work.look.px(inner_edge_px));
 }
 
-bool mends_are_sought(const Answers& answers, Question question) {
-  return (question == Question::turn && !answers.turn->mends_sought) ||
-         (question == Question::drain && !answers.drain->mends_sought);
+bool mends_are_sought(const Workspace& work, Question question) {
+  return (question == Question::turn && !work.answers.turn->mends_sought) ||
+         (question == Question::drain && !work.answers.drain->mends_sought) ||
+         (question == Question::grow && !work.growth.is_at_rest());
 }
 
 /// A mend of the yard as it was must not be put into the yard as it is.
@@ -37,7 +38,7 @@ void show_mends_in_words(const Workspace& work, const Finding& finding) {
 
 void show_mends(const Workspace& work, const Finding& finding) {
   if (work.answers.is_stale(finding.question)) return show_mends_in_words(work, finding);
-  if (finding.mends.empty() && mends_are_sought(work.answers, finding.question)) {
+  if (finding.mends.empty() && mends_are_sought(work, finding.question)) {
     return card_words(work, "looking for the least change that passes ...", palette::quiet_ink);
   }
   for (std::size_t i = 0; i < finding.mends.size(); ++i) {

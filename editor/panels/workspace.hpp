@@ -7,6 +7,7 @@
 
 #include "editor/canvas/look.hpp"
 #include "editor/panels/section_cache.hpp"
+#include "editor/session/room_desk.hpp"
 #include "editor/session/session.hpp"
 #include "editor/session/storm_desk.hpp"
 #include "geom/check/check.hpp"
@@ -35,6 +36,7 @@ struct PanelState {
   double storm_time_s = 0;                                 ///< the moment that is shown of it
   std::shared_ptr<const session::StormRecord> storm_seen;  ///< the one that the moment is of
   drain::storm::CurvesOf storm_curves = drain::storm::CurvesOf::pit_depths;
+  std::optional<Thing> sought;  ///< what Grow seeks room for, where it was chosen
   SectionCache section;
   FileWish wish = FileWish::nothing;
   std::filesystem::path wished_file;  ///< to open, where it was chosen from the recent ones
@@ -47,6 +49,8 @@ struct Workspace {
   const look::Look& look;
   PanelState& state;
   session::StormDesk& storms;
+  const session::GrowDesk& growth;
+  session::RoomDesk& rooms;
 
   UnitSystem units() const { return session.site().units; }
 };

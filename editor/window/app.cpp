@@ -1,5 +1,8 @@
 #include "editor/window/app.hpp"
 
+#include <algorithm>
+#include <functional>
+
 #include "editor/canvas/answer_overlay.hpp"
 #include "editor/panels/layout.hpp"
 #include "editor/panels/question_panel.hpp"
@@ -13,7 +16,12 @@
 namespace yardwright::window {
 
 App::App(session::Session session, const Catalogs& catalogs, look::Look look)
-    : session_{std::move(session)}, catalogs_{catalogs}, look_{look}, desk_{catalogs}, storms_{catalogs} {
+    : session_{std::move(session)},
+      catalogs_{catalogs},
+      look_{look},
+      desk_{catalogs},
+      storms_{catalogs},
+      growth_{catalogs} {
   look_.pictures = &pictures_;
   if (!look_.letters.is_inter) session_.notice = "Inter is not installed (fonts-inter); a plain font stands in.";
 }
@@ -27,18 +35,38 @@ void App::fetch_answers() {
   storm_news_ = storms_.news();
 }
 
+/// Grow is asked while it is looked at, once the other questions' answers are of the yard as it is.
+void App::fetch_growth() {
+  constexpr std::chrono::milliseconds part_of_frame{10};
+  if (session_.question != Question::grow) return;
+  const bool current = std::ranges::none_of(answers_.stale, std::identity{});
+  if (current) growth_.ask(session::grow_ask(session_, answers_, state_.sought));
+  if (current) growth_.wait(part_of_frame);
+  grow_shown_ = {growth_.record(), rooms_.record()};
+  room_news_ = rooms_.news();
+  if (grow_shown_.ground == nullptr) return;
+  answers_.grow = std::make_shared<const Findings>(grow_shown_.ground->answer.findings);
+  answers_.stale[static_cast<std::size_t>(Question::grow)] = !is_of(*grow_shown_.ground, session_, state_.sought);
+}
+
+void App::draw_over_plan(const session::View& view, ImDrawList& list) {
+  if (session_.question == Question::drain && state_.shows_storm)
+    storm_overlay_.draw(storms_.record(), state_.storm_time_s, view, look_, list);
+  if (session_.question == Question::grow)
+    grow_overlay_.draw(grow_shown_, {session_, view, canvas_.pointer, look_}, list);
+  canvas::draw_answer({session_, view, answers_, look_, canvas_.plan.drawn()}, kept_answers_, list);
+}
+
 void App::frame() {
   const panels::Layout layout = panels::layout_of(ImGui::GetIO().DisplaySize, look_);
   plan_area_ = layout.plan;
   fetch_answers();
-  const panels::Workspace work{session_, answers_, catalogs_, look_, state_, storms_};
+  fetch_growth();
+  const panels::Workspace work{session_, answers_, catalogs_, look_, state_, storms_, growth_, rooms_};
   obey_keys(work, canvas_);
   panels::go_to_height(work);
-  canvas::show(canvas_, session_, layout.plan, look_, [&](const session::View& view, ImDrawList& list) {
-    if (session_.question == Question::drain && state_.shows_storm)
-      storm_overlay_.draw(storms_.record(), state_.storm_time_s, view, look_, list);
-    canvas::draw_answer({session_, view, work.answers, look_, canvas_.plan.drawn()}, kept_answers_, list);
-  });
+  canvas::show(canvas_, session_, layout.plan, look_,
+               [&](const session::View& view, ImDrawList& list) { draw_over_plan(view, list); });
   panels::show_tray(work, layout.tray);
   panels::show_right_side(work, layout.right);
   panels::show_top_row(work, layout.top);

@@ -3,6 +3,7 @@
 
 #include "editor/canvas/answer_cache.hpp"
 #include "editor/canvas/canvas.hpp"
+#include "editor/canvas/grow_overlay.hpp"
 #include "editor/canvas/picture_cache.hpp"
 #include "editor/canvas/storm_overlay.hpp"
 #include "editor/panels/files_dialog.hpp"
@@ -20,10 +21,13 @@ class App {
   /// Whether answers, files or a storm have come in that the last frame did not show.
   bool has_news() const {
     return desk_.answers().revision != answers_.revision || storms_.news() != storm_news_ ||
-           canvas_.pictures.has_news() || files_.reading.is_done();
+           rooms_.news() != room_news_ || growth_.record() != grow_shown_.ground || canvas_.pictures.has_news() ||
+           files_.reading.is_done();
   }
   /// Whether everything that was asked is back and shown.
-  bool is_at_rest() const { return desk_.is_at_rest() && canvas_.pictures.being_read().empty() && !has_news(); }
+  bool is_at_rest() const {
+    return desk_.is_at_rest() && growth_.is_at_rest() && canvas_.pictures.being_read().empty() && !has_news();
+  }
   /// Where the plan lay in the last frame.
   const canvas::Rect& plan_area() const { return plan_area_; }
   bool wants_to_end() const { return files_.ends; }
@@ -32,6 +36,8 @@ class App {
 
  private:
   void fetch_answers();
+  void fetch_growth();
+  void draw_over_plan(const session::View& view, ImDrawList& list);
 
   session::Session session_;
   const Catalogs& catalogs_;
@@ -39,12 +45,16 @@ class App {
   look::Look look_;
   session::AnswerDesk desk_;
   session::StormDesk storms_;
-  int storm_news_ = 0;  ///< those of this frame
-  Answers answers_;     ///< those of this frame
+  session::GrowDesk growth_;
+  session::RoomDesk rooms_;
+  int storm_news_ = 0, room_news_ = 0;  ///< those of this frame
+  canvas::GrowShown grow_shown_;        ///< in this frame
+  Answers answers_;                     ///< those of this frame
   canvas::Canvas canvas_;
   canvas::Rect plan_area_;
   canvas::AnswerCache kept_answers_;
   canvas::StormOverlay storm_overlay_;
+  canvas::GrowOverlay grow_overlay_;
   panels::PanelState state_;
   panels::FilesDialog files_;
 };
