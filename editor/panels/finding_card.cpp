@@ -36,20 +36,61 @@ void show_mends_in_words(const Workspace& work, const Finding& finding) {
   for (const Mend& mend : finding.mends) card_words(work, mend_words(mend, work.units()), palette::quiet_ink);
 }
 
+/// A button with as many of the words as fit; all of them under the pointer.
+bool mend_pill(const Workspace& work, const Finding& finding, const std::string& whole, const char* id, bool strong) {
+  const float room = ImGui::GetWindowContentRegionMax().x - ImGui::GetCursorPosX() - work.look.px(inner_edge_px + 22);
+  const std::string text = cut_to(whole, work.look.letters.small, room) + "##" + id;
+  const bool pressed = pill(text, work.look, strong);
+  if (ImGui::IsItemHovered()) work.session.pointed_finding = finding.id;
+  if (!text.starts_with(whole)) hint(whole);
+  return pressed;
+}
+
+/// What the desk found for it; null while it is not known.
+const grow::Found* found_for(const Workspace& work, const Finding& finding) {
+  if (work.found_mends == nullptr) return nullptr;
+  const auto found = work.found_mends->found.find(finding.id);
+  return found == work.found_mends->found.end() ? nullptr : &found->second;
+}
+
+void show_own_mends(const Workspace& work, const Finding& finding, const Edits* but) {
+  bool first = true;
+  for (const Mend& mend : finding.mends) {
+    if (but != nullptr && mend.edits == *but) continue;
+    const std::string id = "mend" + std::to_string(&mend - finding.mends.data());
+    if (!first) same_line_if_room(pill_width(mend_words(mend, work.units()), work.look), work.look);
+    if (mend_pill(work, finding, mend_words(mend, work.units()), id.c_str(), first && but == nullptr))
+      session::take_mend(work.session, mend);
+    first = false;
+  }
+}
+
+/// The one that is proven, then the finding's own, which look no farther than their own rule.
+void show_least(const Workspace& work, const Finding& finding, const grow::Change& least) {
+  if (mend_pill(work, finding, grow::change_words(least, work.units()), "least", true))
+    session::take_change(work.session, least);
+  card_words(work, "the least change that is known; it breaks nothing that passes", palette::quiet_ink);
+  const Edits edits = least.edits();
+  show_own_mends(work, finding, &edits);
+}
+
+void show_what_breaks(const Workspace& work, const grow::Found& found) {
+  if (found.harmful.empty() || found.harmful.front().breaks.empty()) return;
+  card_words(work,
+             "nothing is known that mends it and breaks nothing; to " +
+                 grow::change_words(found.harmful.front(), work.units()) +
+                 " would break: " + headline(found.harmful.front().breaks.front()),
+             palette::caution);
+}
+
 void show_mends(const Workspace& work, const Finding& finding) {
   if (work.answers.is_stale(finding.question)) return show_mends_in_words(work, finding);
-  if (finding.mends.empty() && mends_are_sought(work, finding.question)) {
+  if (finding.mends.empty() && mends_are_sought(work, finding.question))
     return card_words(work, "looking for the least change that passes ...", palette::quiet_ink);
-  }
-  for (std::size_t i = 0; i < finding.mends.size(); ++i) {
-    const std::string whole = mend_words(finding.mends[i], work.units());
-    const float room = ImGui::GetWindowContentRegionMax().x - ImGui::GetCursorPosX() - work.look.px(inner_edge_px + 22);
-    const std::string text = cut_to(whole, work.look.letters.small, room) + "##mend" + std::to_string(i);
-    if (i > 0) same_line_if_room(pill_width(text, work.look), work.look);
-    if (pill(text, work.look, i == 0)) session::take_mend(work.session, finding.mends[i]);
-    if (ImGui::IsItemHovered()) work.session.pointed_finding = finding.id;
-    if (!text.starts_with(whole)) hint(whole);
-  }
+  const grow::Found* found = found_for(work, finding);
+  if (found != nullptr && found->least) return show_least(work, finding, *found->least);
+  show_own_mends(work, finding, nullptr);
+  if (found != nullptr) show_what_breaks(work, *found);
 }
 
 bool has_place(const Finding& finding) { return !finding.place.empty() || !finding.items.empty(); }

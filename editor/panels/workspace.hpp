@@ -7,6 +7,7 @@
 
 #include "editor/canvas/look.hpp"
 #include "editor/panels/section_cache.hpp"
+#include "editor/session/mend_desk.hpp"
 #include "editor/session/room_desk.hpp"
 #include "editor/session/session.hpp"
 #include "editor/session/storm_desk.hpp"
@@ -51,6 +52,8 @@ struct Workspace {
   session::StormDesk& storms;
   const session::GrowDesk& growth;
   session::RoomDesk& rooms;
+  const session::MendDesk& mends;
+  std::shared_ptr<const session::MendRecord> found_mends;  ///< of the yard as it is; null where there are none yet
 
   UnitSystem units() const { return session.site().units; }
 };

@@ -21,7 +21,8 @@ App::App(session::Session session, const Catalogs& catalogs, look::Look look)
       look_{look},
       desk_{catalogs},
       storms_{catalogs},
-      growth_{catalogs} {
+      growth_{catalogs},
+      mends_{catalogs} {
   look_.pictures = &pictures_;
   if (!look_.letters.is_inter) session_.notice = "Inter is not installed (fonts-inter); a plain font stands in.";
 }
@@ -35,18 +36,29 @@ void App::fetch_answers() {
   storm_news_ = storms_.news();
 }
 
-/// Grow is asked while it is looked at, once the other questions' answers are of the yard as it is.
+/// Grow follows the hand while it is looked at, and else is asked once the yard rests; in both of the other questions' answers.
 void App::fetch_growth() {
   constexpr std::chrono::milliseconds part_of_frame{10};
-  if (session_.question != Question::grow) return;
+  const bool is_shown = session_.question == Question::grow;
   const bool current = std::ranges::none_of(answers_.stale, std::identity{});
-  if (current) growth_.ask(session::grow_ask(session_, answers_, state_.sought));
-  if (current) growth_.wait(part_of_frame);
+  if (current && (is_shown || desk_.is_at_rest())) growth_.ask(session::grow_ask(session_, answers_, state_.sought));
+  if (current && is_shown) growth_.wait(part_of_frame);
   grow_shown_ = {growth_.record(), rooms_.record()};
   room_news_ = rooms_.news();
   if (grow_shown_.ground == nullptr) return;
   answers_.grow = std::make_shared<const Findings>(grow_shown_.ground->answer.findings);
   answers_.stale[static_cast<std::size_t>(Question::grow)] = !is_of(*grow_shown_.ground, session_, state_.sought);
+}
+
+/// The least changes are sought once the yard rests.
+void App::fetch_mends() {
+  const Site site = as_of(session_.site(), session_.phase);
+  const bool current = std::ranges::none_of(answers_.stale, std::identity{});
+  if (current && desk_.is_at_rest() && desk_.answers().revision == answers_.revision)
+    mends_.ask(site, answers_, session_.question);
+  mend_news_ = mends_.news();
+  found_mends_ = mends_.record();
+  if (found_mends_ != nullptr && !(found_mends_->site == site)) found_mends_ = nullptr;
 }
 
 void App::draw_over_plan(const session::View& view, ImDrawList& list) {
@@ -62,7 +74,9 @@ void App::frame() {
   plan_area_ = layout.plan;
   fetch_answers();
   fetch_growth();
-  const panels::Workspace work{session_, answers_, catalogs_, look_, state_, storms_, growth_, rooms_};
+  fetch_mends();
+  const panels::Workspace work{session_, answers_, catalogs_, look_,  state_,
+                               storms_,  growth_,  rooms_,    mends_, found_mends_};
   obey_keys(work, canvas_);
   panels::go_to_height(work);
   canvas::show(canvas_, session_, layout.plan, look_,

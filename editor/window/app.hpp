@@ -21,12 +21,13 @@ class App {
   /// Whether answers, files or a storm have come in that the last frame did not show.
   bool has_news() const {
     return desk_.answers().revision != answers_.revision || storms_.news() != storm_news_ ||
-           rooms_.news() != room_news_ || growth_.record() != grow_shown_.ground || canvas_.pictures.has_news() ||
-           files_.reading.is_done();
+           rooms_.news() != room_news_ || mends_.news() != mend_news_ || growth_.record() != grow_shown_.ground ||
+           canvas_.pictures.has_news() || files_.reading.is_done();
   }
   /// Whether everything that was asked is back and shown.
   bool is_at_rest() const {
-    return desk_.is_at_rest() && growth_.is_at_rest() && canvas_.pictures.being_read().empty() && !has_news();
+    return desk_.is_at_rest() && growth_.is_at_rest() && !mends_.is_seeking() &&
+           canvas_.pictures.being_read().empty() && !has_news();
   }
   /// Where the plan lay in the last frame.
   const canvas::Rect& plan_area() const { return plan_area_; }
@@ -37,6 +38,7 @@ class App {
  private:
   void fetch_answers();
   void fetch_growth();
+  void fetch_mends();
   void draw_over_plan(const session::View& view, ImDrawList& list);
 
   session::Session session_;
@@ -47,9 +49,11 @@ class App {
   session::StormDesk storms_;
   session::GrowDesk growth_;
   session::RoomDesk rooms_;
-  int storm_news_ = 0, room_news_ = 0;  ///< those of this frame
-  canvas::GrowShown grow_shown_;        ///< in this frame
-  Answers answers_;                     ///< those of this frame
+  session::MendDesk mends_;
+  int storm_news_ = 0, room_news_ = 0, mend_news_ = 0;  ///< those of this frame
+  std::shared_ptr<const session::MendRecord> found_mends_;
+  canvas::GrowShown grow_shown_;  ///< in this frame
+  Answers answers_;               ///< those of this frame
   canvas::Canvas canvas_;
   canvas::Rect plan_area_;
   canvas::AnswerCache kept_answers_;
