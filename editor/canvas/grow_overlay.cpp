@@ -50,7 +50,7 @@ ToldCard why_not(const OverlayInput& input, const std::vector<grow::AtPlace>& re
 ToldCard it_stands(const OverlayInput& input, const grow::AllowedRegion& region, SitePoint at) {
   ToldCard card{at, {"It can stand here"}, 1, palette::pass};
   for (const grow::AtPlace& near : grow::nearest_reasons(region, at, 2)) {
-    card.lines.push_back(fmt::format("{} on it {}", length_words(input, -near.inside_m),
+    card.lines.push_back(fmt::format("moved {}, it {}", length_words(input, -near.inside_m),
                                      grow::reason_words(*near.reason, input.session.site())));
   }
   return card;
