@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cctype>
 #include <filesystem>
 #include <memory>
 #include <nlohmann/json.hpp>
@@ -127,8 +129,14 @@ Json how_often_json(const Frequencies& frequencies) {
   return out;
 }
 
-/// Before minutes are spent: whether the files have a folder to be written into.
-Problems folders_missing(const StormWords& words) {
+bool is_geotiff_name(const std::filesystem::path& file) {
+  std::string ending = file.extension().string();
+  std::ranges::transform(ending, ending.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return ending == ".tif" || ending == ".tiff";
+}
+
+/// Before minutes are spent: whether the files have a folder to be written into, and a name that says what they are.
+Problems files_refused(const StormWords& words) {
   Problems problems;
   for (const auto& [option, name] : {std::pair{"--hydrographs", &words.hydrographs}, {"--depth", &words.depth}}) {
     const std::filesystem::path folder = std::filesystem::path{*name}.parent_path();
@@ -136,6 +144,9 @@ Problems folders_missing(const StormWords& words) {
     if (!name->empty() && !folder.empty() && !std::filesystem::is_directory(folder, ignored))
       problems.push_back({"there is no folder " + folder.string(), option, "make it, or name another"});
   }
+  if (!words.depth.empty() && !is_geotiff_name(words.depth))
+    problems.push_back({"the depths are written as a GeoTIFF, and " + words.depth + " is not named as one", "--depth",
+                        "let the name end in .tif"});
   return problems;
 }
 
@@ -150,7 +161,7 @@ tl::expected<void, Problems> write_files(const StormWords& words, const Site& si
 void run(const StormWords& words, Console& console) {
   const auto drawn = site_at(words.file, words.phase);
   if (!drawn) return refuse(drawn.error(), console);
-  if (const Problems problems = folders_missing(words); !problems.empty()) return refuse(problems, console);
+  if (const Problems problems = files_refused(words); !problems.empty()) return refuse(problems, console);
   const auto site = with_asked_rain(*drawn, words.asked);
   if (!site) return refuse(site.error(), console);
   const auto options = storm_options(words.asked, *site);

@@ -53,7 +53,8 @@ class Storm(Case):
     def test_a_pump_that_no_pit_has_cannot_fail(self):
         for words, said in ((("--pump-fails", "Leg"), "no pump"), (("--pump-fails", "Nobody"), "no pit is called"),
                             (("--length", "30h"), "cannot be run"), (("--start", "25h"), "over by then"),
-                            (("--start=-1h",), "not begun"), (("--depth", "/no/such/folder/x.tif"), "no folder")):
+                            (("--start=-1h",), "not begun"), (("--depth", "/no/such/folder/x.tif"), "no folder"),
+                            (("--depth", "deepest.xyz"), "not named as one")):
             problems = self.refused("storm", OLD_YARD, *words)
             self.assertEqual(len(problems), 1)
             self.assertIn(said, problems[0]["what"])
