@@ -72,14 +72,14 @@ Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) 
   if (!prices) return tl::unexpected{prices.error()};
   options->prices = *std::move(prices);
   options->built_phase = words.phase.value_or(options->built_phase);
-  const Answers answers = grow::with_growth(check(site, shipped_catalogs()), site, shipped_catalogs());
+  const Answers answers = check(site, shipped_catalogs());
   if (words.storm) {
     auto storm = storm_over(site, answers, words.asked);
     if (!storm) return tl::unexpected{storm.error()};
     options->storm = std::move(*storm);
   }
   if (words.picture) return std::vector{plan_picture(site, answers, shipped_catalogs(), std::move(options->pictures))};
-  return plan_sheets(site, answers, shipped_catalogs(), *options);
+  return plan_sheets(site, grow::with_growth(answers, site, shipped_catalogs()), shipped_catalogs(), *options);
 }
 
 void print(const std::vector<std::filesystem::path>& files, std::size_t pages, const Console& console) {
