@@ -2,19 +2,11 @@
 // held against that of the yard before. A question is told its answer before, so that it asks anew only what differs.
 #pragma once
 
-#include <map>
 #include <stop_token>
 
-#include "geom/check/check.hpp"
+#include "geom/grow/harm.hpp"
 
 namespace yardwright::grow {
-
-/// A yard whose questions have been answered, with the catalogues in force on it.
-struct CheckedYard {
-  const Site& site;
-  const Answers& answers;
-  const Catalogs& catalogs;
-};
 
 /// What a change does to the findings.
 struct Proof {
@@ -42,15 +34,11 @@ class Prover {
  private:
   bool mends(const Site& changed) const;
   Findings asked(Question question, const Site& changed) const;
-  bool was_so_untold(const Finding& after) const;
-  bool is_broken(const Finding& after) const;
-  Findings broken(const Findings& after) const;
 
   CheckedYard yard_;
   const Finding& finding_;
   std::stop_token stop_;
-  std::map<std::string, Verdict> before_;  ///< the worst by id
-  Findings wanting_before_;
+  Harm harm_;
 };
 
 /// The answers of a yard with those questions asked anew of it as it is changed.

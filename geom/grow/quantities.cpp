@@ -222,11 +222,16 @@ Quantities quantities(const Site& site, const DesignSurface& surface, const Cata
 
 QuantityChange quantity_change(const Site& before, const Site& after, const Catalogs& catalogs) {
   const DesignSurface was = design_surface(before), becomes = design_surface(after);
-  const Quantities old = without_earth(before, was, catalogs), fresh = without_earth(after, becomes, catalogs);
+  return quantity_change(YardState{before, was}, YardState{after, becomes}, catalogs);
+}
+
+QuantityChange quantity_change(const YardState& before, const YardState& after, const Catalogs& catalogs) {
+  const Quantities old = without_earth(before.site, before.surface, catalogs),
+                   fresh = without_earth(after.site, after.surface, catalogs);
   QuantityChange change{{less(fresh, old), fresh.left_out}, {less(old, fresh), {}}};
-  std::vector<ItemId> movers = earth_movers(after, before);
-  std::ranges::copy(earth_movers(before, after), std::back_inserter(movers));
-  add(change.built, earth_between(was.design, becomes.design, after.ground, movers));
+  std::vector<ItemId> movers = earth_movers(after.site, before.site);
+  std::ranges::copy(earth_movers(before.site, after.site), std::back_inserter(movers));
+  add(change.built, earth_between(before.surface.design, after.surface.design, after.site.ground, movers));
   sort(change.built);
   sort(change.gone);
   return change;

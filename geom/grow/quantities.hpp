@@ -63,4 +63,11 @@ struct QuantityChange {
 };
 QuantityChange quantity_change(const Site& before, const Site& after, const Catalogs& catalogs);
 
+/// The same where the surfaces are known already.
+struct YardState {
+  const Site& site;
+  const DesignSurface& surface;
+};
+QuantityChange quantity_change(const YardState& before, const YardState& after, const Catalogs& catalogs);
+
 }  // namespace yardwright::grow

@@ -9,19 +9,6 @@ namespace yardwright::grow {
 
 namespace {
 
-/// Where one of them may not stand from another, alone on a bare lot.
-Region conflict_of(const Newcomer& newcomer) {
-  Site bare;
-  Item first = newcomer.item;
-  first.id = ItemId{newcomer.item.id.number + 1};
-  bare.items.push_back(first);
-  const Answers none;
-  const Newcomer beside{bare, none, newcomer.rules, newcomer.item, newcomer.shape, newcomer.behind};
-  Region pieces;
-  for (const KeepOff& off : off_what_stands(beside)) pieces.insert(pieces.end(), off.area.begin(), off.area.end());
-  return united(pieces);
-}
-
 int outlets_left(const Newcomer& newcomer) {
   int left = 0;
   for_each<Leg>(newcomer.site, [&](const Item& item, const Leg& leg) {
@@ -64,7 +51,8 @@ std::vector<SitePoint> proven(const Newcomer& newcomer, std::vector<SitePoint> p
 Room room_for(const Newcomer& newcomer, const AllowedRegion& region, const PackingEffort& effort) {
   Room room;
   room.of_free_ground = !region.free.empty();
-  const PackingTask task{room.of_free_ground ? region.free : region.bearable, conflict_of(newcomer)};
+  const PackingTask task{room.of_free_ground ? region.free : region.bearable,
+                         in_the_way_of(newcomer, newcomer.item.thing)};
   if (task.region.empty() || task.conflict.empty()) return room;
   room.at_most = most_places(task);
   if (needs_outlet(newcomer)) room.at_most = std::min(room.at_most, outlets_left(newcomer));
@@ -78,6 +66,17 @@ Room room_for(const Newcomer& newcomer, const AllowedRegion& region, const Packi
   };
   room.places = proven(newcomer, packed(task, bounded));
   return room;
+}
+
+Region in_the_way_of(const Newcomer& newcomer, const Thing& other) {
+  Site bare;
+  bare.items.push_back(
+      {ItemId{newcomer.item.id.number + 1}, "", newcomer.item.phase, {}, moved(other, SitePoint{} - place_of(other))});
+  const Answers none;
+  const Newcomer beside{bare, none, newcomer.rules, newcomer.item, newcomer.shape, newcomer.behind};
+  Region pieces;
+  for (const KeepOff& off : off_what_stands(beside)) pieces.insert(pieces.end(), off.area.begin(), off.area.end());
+  return united(pieces);
 }
 
 Edits built_at(const Newcomer& newcomer, const std::vector<SitePoint>& places) {

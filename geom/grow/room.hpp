@@ -16,6 +16,9 @@ struct Room {
 /// `region` is the newcomer's own. Places are proven one after the other, each in the yard with those before it.
 Room room_for(const Newcomer& newcomer, const AllowedRegion& region, const PackingEffort& effort = {});
 
+/// Where the newcomer's place may not lie from another thing whose place is the origin, the two alone on a bare lot.
+Region in_the_way_of(const Newcomer& newcomer, const Thing& other);
+
 /// What builds them, in this order, each with its spout; numbered from the newcomer's id on.
 Edits built_at(const Newcomer& newcomer, const std::vector<SitePoint>& places);
 
