@@ -44,6 +44,9 @@ void add_mend_verb(CLI::App& program, Console& console);
 /// grow: where the next bin can go.
 void add_grow_verb(CLI::App& program, Console& console);
 
+/// propose: layouts by which the yard can grow.
+void add_propose_verb(CLI::App& program, Console& console);
+
 /// storm: the storm itself, step by step, over the yard and into its pits.
 void add_storm_verb(CLI::App& program, Console& console);
 
