@@ -1,17 +1,16 @@
 #include "geom/check/check.hpp"
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "editor/cli/catchment_print.hpp"
 #include "editor/cli/findings_print.hpp"
 #include "editor/cli/site_at.hpp"
 #include "editor/cli/verb.hpp"
-#include "geom/drain/pit_words.hpp"
 #include "geom/grow/grow.hpp"
 #include "geom/io/catalogs.hpp"
 #include "geom/units/text.hpp"
@@ -28,22 +27,9 @@ struct CheckWords {
   bool all = false;
 };
 
-/// SI; what is not known is null.
-Json pits_as_json(const drain::Answer& answer) {
-  Json pits = Json::array();
-  for (const drain::PitWater& pit : answer.pits) {
-    Json out{{"item", pit.item.number},           {"catchment_m2", pit.catchment_m2},
-             {"curve_number", pit.curve_number},  {"concentration_s", pit.concentration.total_s()},
-             {"runoff_m3", pit.runoff_m3},        {"graphical_peak_m3_per_s", nullptr},
-             {"rational_peak_m3_per_s", nullptr}, {"hydrograph_peak_m3_per_s", nullptr},
-             {"hydrograph_peak_at_s", nullptr}};
-    if (pit.peak.state == drain::PeakState::computed) out["graphical_peak_m3_per_s"] = pit.peak.peak_m3_per_s;
-    if (pit.rational_peak_m3_per_s) out["rational_peak_m3_per_s"] = *pit.rational_peak_m3_per_s;
-    if (pit.routed_peak) out["hydrograph_peak_m3_per_s"] = pit.routed_peak->flow_m3_per_s;
-    if (pit.routed_peak) out["hydrograph_peak_at_s"] = pit.routed_peak->at_s;
-    pits.push_back(std::move(out));
-  }
-  return pits;
+/// Those of culverts and inlets, of a yard as asked.
+std::vector<drain::PipeCatchment> pipes_of(const Site& site, const Answers& answers) {
+  return drain::pipe_catchments(site, answers.surface, shipped_catalogs(), answers.drain->flow);
 }
 
 void print_json(const Site& site, const std::vector<Question>& questions, const Answers& answers) {
@@ -53,24 +39,18 @@ void print_json(const Site& site, const std::vector<Question>& questions, const 
     out["verdicts"][std::string{word(question)}] = word(worst(findings));
     for (const Finding& finding : findings) out["findings"].push_back(as_json(finding, site.units));
   }
-  if (std::ranges::find(questions, Question::drain) != questions.end()) out["pits"] = pits_as_json(*answers.drain);
-  write_json(out, 1);
-}
-
-void print_pits(const Site& site, const drain::Answer& answer) {
-  for (const drain::PitWater& pit : answer.pits) {
-    const Item* item = find(site, pit.item);
-    fmt::print("  {:<11} {} gets the rain of {}: {}\n", "water", item ? title_of(*item) : "the pit",
-               text_of(pit.catchment_m2, Quantity::area, site.units),
-               fmt::join(drain::runoff_words(pit, site.units), "; "));
+  if (std::ranges::find(questions, Question::drain) != questions.end()) {
+    out["pits"] = pits_as_json(*answers.drain);
+    out["pipe_catchments"] = pipes_as_json(pipes_of(site, answers));
   }
+  write_json(out, 1);
 }
 
 void print_text(const Site& site, const std::vector<Question>& questions, const Answers& answers, bool all) {
   fmt::print("{}\n", site.name);
   for (const Question question : questions) {
     print_findings(word(question), findings_of(answers, question), site.units, all);
-    if (question == Question::drain) print_pits(site, *answers.drain);
+    if (question == Question::drain) print_catchments(site, *answers.drain, pipes_of(site, answers));
   }
   print_caution();
 }

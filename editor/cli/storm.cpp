@@ -44,19 +44,18 @@ std::string name_of(const Site& site, ItemId id) {
   return item == nullptr ? std::to_string(id.number) : title_of(*item);
 }
 
-std::string hour_of(std::optional<double> time_s) { return time_s ? fmt::format("{:.2f} h", *time_s / 3600) : "never"; }
-
 void print_story(const Site& site, const StormOptions& options, const StormStory& story) {
   const auto level = [&](double m) { return text_of(m, Quantity::length, site.units); };
   const auto volume = [&](double m3) { return text_of(m3, Quantity::volume, site.units); };
   fmt::print("{}\nhours {:.2f} to {:.2f} of the 24-hour storm; {}\n\n", site.name, story.start_s / 3600,
              story.end_s / 3600, mishap_words(site, options));
-  fmt::print("{:<20}{:>12}{:>12}{:>12}{:>12}{:>14}{:>14}{:>14}\n", "pit", "rim", "highest", "over rim", "full", "in",
+  fmt::print("{:<20}{:>12}{:>12}{:>18}{:>18}{:>14}{:>14}{:>14}\n", "pit", "rim", "highest", "over rim", "full", "in",
              "most at once", "pumped");
   for (const PitStory& pit : story.pits) {
-    fmt::print("{:<20}{:>12}{:>12}{:>12}{:>12}{:>14}{:>14}{:>14}\n", name_of(site, pit.item), level(pit.rim_m),
-               level(pit.highest_m), hour_of(pit.rim_s), hour_of(pit.overflows_s), volume(pit.in_m3),
-               text_of(pit.highest_inflow_m3_per_s(), Quantity::flow, site.units), volume(pit.pumped_m3));
+    fmt::print("{:<20}{:>12}{:>12}{:>18}{:>18}{:>14}{:>14}{:>14}\n", name_of(site, pit.item), level(pit.rim_m),
+               level(pit.highest_m), hour_words(pit.rim_s, story.end_s), hour_words(pit.overflows_s, story.end_s),
+               volume(pit.in_m3), text_of(pit.highest_inflow_m3_per_s(), Quantity::flow, site.units),
+               volume(pit.pumped_m3));
   }
   const auto print_pipe = [&](const PipeStory& pipe, const char* does) {
     fmt::print("{} {} up to {}{}\n", name_of(site, pipe.item), does,

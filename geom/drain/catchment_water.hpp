@@ -9,10 +9,11 @@ namespace yardwright::drain {
 
 struct CatchmentWater {
   double area_m2 = 0;
+  std::vector<CoverPart> covers;
   double curve_number = 0;
   double rational_c = 0;
   Concentration concentration;
-  std::vector<Cell> longest_way;  ///< from the far end down
+  std::vector<Cell> longest_way;  ///< from the far end down; what falls on a roof counts as on the ground at once
 };
 
 /// Of the cells that drain to one of the outlets.

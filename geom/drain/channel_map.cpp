@@ -10,7 +10,6 @@ namespace yardwright::drain {
 
 namespace {
 
-constexpr double roughness_n = 0.03;  // earth with short grass, as HEC-22 example 6.1 takes it
 constexpr double shallowest_m = 0.02;
 
 void mark(ChannelMap& map, const GridFrame& frame, const Swale& swale) {

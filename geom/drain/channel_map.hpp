@@ -14,10 +14,12 @@ namespace yardwright::drain {
 struct DrawnChannel {
   double bottom_width_m = 0;
   double side_slope_ratio = 0;
-  double full_depth_m = 0;  ///< halfway along
+  double full_depth_m = 0;    ///< halfway along
+  double roughness_n = 0.03;  ///< earth with short grass, as HEC-22 example 6.1 takes it
 
   /// Full to its banks, on a slope.
   double speed_m_per_s(double slope_ratio) const;
+  bool operator==(const DrawnChannel&) const = default;
 };
 
 struct ChannelMap {

@@ -1,6 +1,8 @@
 #include "geom/drain/cover_map.hpp"
 
+#include <algorithm>
 #include <array>
+#include <functional>
 #include <optional>
 
 #include "geom/drain/raster.hpp"
@@ -23,8 +25,8 @@ class Painter {
       return std::nullopt;
     }
     const bool paved = name == "paved" || name == "roofs";
-    map.covers.push_back(
-        {cover->curve_number[static_cast<std::size_t>(soil)], cover->rational_c, cover->sheet_n, paved});
+    map.covers.push_back({cover->curve_number[static_cast<std::size_t>(soil)], cover->rational_c, cover->sheet_n, paved,
+                          cover->name, soil});
     return static_cast<std::uint8_t>(map.covers.size() - 1);
   }
 
@@ -60,7 +62,10 @@ void paint_roofs(Painter& painter, const Site& site) {
   for (const Item& item : site.items) {
     if (const auto outline = footprint(item.thing); outline && turns_water(item)) roofs.push_back(as_polygon(*outline));
   }
-  if (!roofs.empty()) painter.paint(roofs, painter.number_of("roofs", site.storm.soil));
+  if (roofs.empty()) return;
+  const auto number = painter.number_of("roofs", site.storm.soil);
+  if (number) painter.map.covers[*number].roof = true;
+  painter.paint(roofs, number);
 }
 
 }  // namespace
@@ -78,9 +83,21 @@ CoverMap cover_map(const Site& site, const Catalogs& catalogs, const GridFrame& 
 }
 
 std::vector<CoverPart> cover_parts(const CoverMap& map, const GridFrame& frame, std::span<const Cell> cells) {
+  std::vector<std::size_t> count(map.covers.size(), 0);
+  for (const Cell cell : cells) ++count[map.of_cell[static_cast<std::size_t>(cell)]];
   std::vector<CoverPart> parts;
-  for (const CellCover& cover : map.covers) parts.push_back({0, cover.curve_number, cover.rational_c});
-  for (const Cell cell : cells) parts[map.of_cell[static_cast<std::size_t>(cell)]].area_m2 += frame.cell_area_m2();
+  for (std::size_t i = 0; i < count.size(); ++i) {
+    if (count[i] == 0) continue;
+    const CellCover& cover = map.covers[i];
+    const auto same = std::ranges::find_if(
+        parts, [&](const CoverPart& part) { return part.cover == cover.name && part.soil == cover.soil; });
+    const double area_m2 = static_cast<double>(count[i]) * frame.cell_area_m2();
+    if (same == parts.end())
+      parts.push_back({area_m2, cover.curve_number, cover.rational_c, cover.name, cover.soil});
+    else
+      same->area_m2 += area_m2;
+  }
+  std::ranges::stable_sort(parts, std::greater{}, &CoverPart::area_m2);
   return parts;
 }
 

@@ -19,6 +19,9 @@ struct CellCover {
   double rational_c = 0;
   double sheet_n = 0;
   bool paved = false;
+  std::string name;
+  SoilGroup soil = SoilGroup::c;
+  bool roof = false;  ///< of something that stands there, not of a cover area
 };
 
 struct CoverMap {
@@ -32,7 +35,7 @@ struct CoverMap {
 /// Empty `covers` where the storm's own cover is not known.
 CoverMap cover_map(const Site& site, const Catalogs& catalogs, const GridFrame& frame);
 
-/// The covers of the cells with their areas.
+/// The covers of the cells with their areas, each cover and soil group once, the largest first; none without area.
 std::vector<CoverPart> cover_parts(const CoverMap& map, const GridFrame& frame, std::span<const Cell> cells);
 
 }  // namespace yardwright::drain

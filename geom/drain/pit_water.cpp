@@ -50,6 +50,7 @@ void add_catchment(PitWater& water, const Flow& flow, const CoverMap& covers, co
   water.catchment_m2 = of.area_m2;
   water.catchment_rings = smooth_rings_around(flow.frame, cells);
   water.longest_way = as_path(flow.frame, of.longest_way);
+  water.covers = of.covers;
   water.curve_number = of.curve_number;
   water.rational_c = of.rational_c;
   water.concentration = of.concentration;

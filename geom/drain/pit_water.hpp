@@ -34,6 +34,7 @@ struct PitWater {
   double catchment_m2 = 0;
   std::vector<SitePath> catchment_rings;  ///< closed, filled by the even-odd rule
   SitePath longest_way;                   ///< of its water, from the far end down
+  std::vector<CoverPart> covers;          ///< of the catchment
   double curve_number = 0;
   double rational_c = 0;
   Concentration concentration;

@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <span>
+#include <string>
 
 #include "geom/site/site.hpp"
 
@@ -16,6 +17,9 @@ struct CoverPart {
   double area_m2 = 0;
   double curve_number = 0;
   double rational_c = 0;
+  std::string cover;  ///< its name, as people read it
+  SoilGroup soil = SoilGroup::c;
+  bool operator==(const CoverPart&) const = default;
 };
 
 /// Area-weighted; 0 for no area.

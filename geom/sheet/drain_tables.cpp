@@ -7,6 +7,7 @@
 #include "geom/drain/channel.hpp"
 #include "geom/drain/tile_lines.hpp"
 #include "geom/ground/earth_balance.hpp"
+#include "geom/sheet/catchment_tables.hpp"
 #include "geom/sheet/size_words.hpp"
 #include "geom/units/text.hpp"
 
@@ -160,12 +161,15 @@ Table earth_table(const Site& site, const DesignSurface& surface, const Words& w
 
 }  // namespace
 
-std::vector<Table> drain_tables(const Site& site, const DesignSurface& surface, const drain::Answer& answer) {
+std::vector<Table> drain_tables(const Site& site, const DesignSurface& surface, const drain::Answer& answer,
+                                const Catalogs& catalogs) {
   if (!surface.known()) return {};
   const Words words{site};
   const drain::TileSystem tiles = drain::tile_system(site, surface);
   std::vector<Table> tables;
-  for (Table table : {pit_table(site, answer, words), pipe_table(site, surface, tiles, words),
+  const auto pipes = drain::pipe_catchments(site, surface, catalogs, answer.flow);
+  for (Table table : {pit_table(site, answer, words), travel_table(site, answer, pipes),
+                      cover_table(site, answer, pipes), pipe_table(site, surface, tiles, words),
                       inlet_table(site, surface, tiles, words), earth_table(site, surface, words)})
     if (!table.rows.empty()) tables.push_back(std::move(table));
   return tables;

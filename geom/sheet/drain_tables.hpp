@@ -1,4 +1,5 @@
-// The drainage page of a plan set: what the storm brings to each pit, the pipes with their inverts, slopes and what they carry, the
+// The drainage page of a plan set: what the storm brings to each pit, each catchment's farthest water and
+// ground, the pipes with their inverts, slopes and what they carry, the
 // inlets, and the earth that the grading moves.
 #pragma once
 
@@ -8,6 +9,7 @@
 namespace yardwright {
 
 /// Those tables that have rows, in that order.
-std::vector<Table> drain_tables(const Site& site, const DesignSurface& surface, const drain::Answer& answer);
+std::vector<Table> drain_tables(const Site& site, const DesignSurface& surface, const drain::Answer& answer,
+                                const Catalogs& catalogs);
 
 }  // namespace yardwright

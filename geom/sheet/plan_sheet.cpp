@@ -106,7 +106,7 @@ std::vector<Page> table_pages(PlanSet& set, int first_sheet) {
                   quantity_tables(set.site, set.answers.surface, set.catalogs, set.options.prices), set.layout.frame,
                   set.measure);
   if (set.answers.drain)
-    add_table_pages(pages, "Drainage", drain_tables(set.site, set.answers.surface, *set.answers.drain),
+    add_table_pages(pages, "Drainage", drain_tables(set.site, set.answers.surface, *set.answers.drain, set.catalogs),
                     set.layout.frame, set.measure);
   if (set.options.storm)
     add_table_pages(pages, "The storm", storm_tables(set.site, *set.options.storm), set.layout.frame, set.measure);

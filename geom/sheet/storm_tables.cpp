@@ -20,8 +20,6 @@ std::string name_of(const Site& site, ItemId id) {
   return item == nullptr ? fmt::format("item {}", id.number) : title_of(*item);
 }
 
-std::string hour_or_never(std::optional<double> time_s) { return time_s ? drain::storm::hour_words(*time_s) : "never"; }
-
 std::string when_words(const StormSheet& storm) {
   return fmt::format("Hours {:.1f} to {:.1f} of the 24-hour storm; {}.", storm.story.start_s / 3600,
                      storm.story.end_s / 3600, storm.mishap);
@@ -45,8 +43,8 @@ Table pit_table(const Site& site, const StormSheet& storm) {
                           level(pit.floor_m),
                           level(pit.rim_m),
                           level(pit.highest_m),
-                          {hour_or_never(pit.rim_s)},
-                          {hour_or_never(pit.overflows_s)},
+                          {drain::storm::hour_words(pit.rim_s, storm.story.end_s)},
+                          {drain::storm::hour_words(pit.overflows_s, storm.story.end_s)},
                           volume(pit.in_m3),
                           {text_of(pit.highest_inflow_m3_per_s(), Quantity::flow, site.units)},
                           volume(pit.pumped_m3)});

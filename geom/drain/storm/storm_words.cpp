@@ -20,4 +20,8 @@ std::string mishap_words(const Site& site, const StormOptions& options) {
 
 std::string hour_words(double time_s) { return fmt::format("hour {:.1f}", time_s / 3600); }
 
+std::string hour_words(std::optional<double> time_s, double end_s) {
+  return time_s ? hour_words(*time_s) : "not by " + hour_words(end_s);
+}
+
 }  // namespace yardwright::drain::storm
