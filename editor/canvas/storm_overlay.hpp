@@ -11,8 +11,9 @@ namespace yardwright::canvas {
 
 class StormOverlay {
  public:
-  void draw(const std::shared_ptr<const session::StormRecord>& record, double time_s, const session::View& view,
-            const look::Look& look, ImDrawList& list);
+  /// Tells the water under the pointer, too.
+  void draw(const std::shared_ptr<const session::StormRecord>& record, double time_s, const OverlayInput& input,
+            ImDrawList& list);
 
  private:
   std::shared_ptr<const session::StormRecord> record_;
@@ -20,8 +21,5 @@ class StormOverlay {
   double arrow_every_m_ = 0;
   Drawing drawing_;
 };
-
-/// The frame nearest to a time; the story must have frames.
-std::size_t frame_at(const drain::storm::StormStory& story, double time_s);
 
 }  // namespace yardwright::canvas

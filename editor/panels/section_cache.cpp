@@ -1,6 +1,6 @@
 #include "editor/panels/section_cache.hpp"
 
-#include "editor/canvas/storm_overlay.hpp"
+#include "geom/drain/storm/water_here.hpp"
 
 namespace yardwright::panels {
 
@@ -36,7 +36,7 @@ void SectionCache::wet(const std::shared_ptr<const session::StormRecord>& record
   const auto& story = record->story;
   view_.deepest = deepest_water(view_.ground, storm_ground_, story);
   view_.pits = pit_water_at(story, time_s);
-  const auto* frame = story.frames.empty() ? nullptr : &story.frames[canvas::frame_at(story, time_s)];
+  const auto* frame = story.frames.empty() ? nullptr : &story.frames[drain::storm::frame_at(story, time_s)];
   view_.pipes = pipe_water_at(record->site, storm_ground_, story, frame, time_s);
   if (frame != nullptr) view_.water = water_of(view_.ground, storm_ground_, *frame);
 }

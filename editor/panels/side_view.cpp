@@ -14,10 +14,7 @@ namespace {
 
 /// "the south-east": where one stands who sees the leg at the left.
 std::string_view seen_from(const reach::CheckedSpout& spout) {
-  static constexpr std::string_view ways[] = {"north", "north-east", "east", "south-east",
-                                              "south", "south-west", "west", "north-west"};
-  const Bearing from = bearing_of(spout.line.to - spout.line.from).turned(Angle::degrees(90));
-  return ways[static_cast<std::size_t>(from.as_degrees() / 45 + 0.5) % 8];
+  return compass_point(bearing_of(spout.line.to - spout.line.from).turned(Angle::degrees(90)));
 }
 
 void show_heading(const Workspace& work, const std::string& told, const char* heading = "Side view") {

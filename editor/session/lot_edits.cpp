@@ -38,12 +38,9 @@ std::optional<int> pick_lot_edge(const Lot& lot, SitePoint point, double radius_
 }
 
 std::string_view side_of(const Lot& lot, int edge) {
-  static constexpr std::string_view sides[] = {"north", "north-east", "east", "south-east",
-                                               "south", "south-west", "west", "north-west"};
   const auto [from, to] = lot_edge(lot, edge);
   const bool is_anticlockwise = runs_anticlockwise(lot.corners);
-  const Bearing out = bearing_of(to - from).turned(Angle::degrees(is_anticlockwise ? 90 : -90));
-  return sides[static_cast<std::size_t>(out.as_degrees() / 45 + 0.5) % 8];
+  return compass_point(bearing_of(to - from).turned(Angle::degrees(is_anticlockwise ? 90 : -90)));
 }
 
 Lot with_edge(Lot lot, int edge, LotEdge across) {

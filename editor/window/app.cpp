@@ -63,7 +63,7 @@ void App::fetch_mends() {
 
 void App::draw_over_plan(const session::View& view, ImDrawList& list) {
   if (session_.question == Question::drain && state_.shows_storm)
-    storm_overlay_.draw(storms_.record(), state_.storm_time_s, view, look_, list);
+    storm_overlay_.draw(storms_.record(), state_.storm_time_s, {session_, view, canvas_.pointer, look_}, list);
   if (session_.question == Question::grow)
     grow_overlay_.draw(grow_shown_, {session_, view, canvas_.pointer, look_}, list);
   canvas::draw_answer({session_, view, answers_, look_, canvas_.plan.drawn()}, kept_answers_, list);

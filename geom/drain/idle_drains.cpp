@@ -1,5 +1,7 @@
 #include "geom/drain/idle_drains.hpp"
 
+#include <algorithm>
+
 #include "geom/drain/yard_flow.hpp"
 
 namespace yardwright::drain {
@@ -29,6 +31,11 @@ std::vector<LeftOut> idle_drains(const Site& site, const DesignSurface& surface,
   std::vector<LeftOut> idle = tiles.left_out;
   for_each<Culvert>(site, [&](const Item& item, const Culvert& culvert) {
     if (std::string why = why_idle(culvert, surface); !why.empty()) idle.push_back({item.id, std::move(why)});
+  });
+  for_each<Downspout>(site, [&](const Item& item, const Downspout& downspout) {
+    if (std::ranges::find(idle, item.id, &LeftOut::item) != idle.end()) return;
+    if (pipe_mouth(surface.design, downspout.at) == outside)
+      idle.push_back({item.id, "its foot lies outside the known ground"});
   });
   return idle;
 }

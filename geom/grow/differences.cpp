@@ -17,12 +17,6 @@ namespace {
 
 constexpr double moved_from_m = 1e-3;  // less is no move that anybody stakes out
 
-std::string_view compass(Bearing way) {
-  constexpr std::array<std::string_view, 8> points{"north", "north-east", "east", "south-east",
-                                                   "south", "south-west", "west", "north-west"};
-  return points[static_cast<std::size_t>(std::lround(way.as_degrees() / 45)) % points.size()];
-}
-
 std::string changed_words(const FieldText& was, const FieldText& becomes) {
   if (was.drawn) return fmt::format("{} drawn anew, {} instead of {}", was.label, becomes.shown, was.shown);
   const bool told = was.shown != becomes.shown;
@@ -91,7 +85,7 @@ class Compare {
     if (!(by_m > moved_from_m) || !drawn_alike(shifted, after)) return changes(field_texts(was, from_, units_), after);
     std::vector<std::string> words = changes(shifted, after);
     words.insert(words.begin(), fmt::format("moved {} to the {}", text_of(by_m, Quantity::length, units_),
-                                            compass(Bearing::of(by.x, by.y))));
+                                            compass_point(Bearing::of(by.x, by.y))));
     return words;
   }
 

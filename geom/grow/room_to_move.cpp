@@ -36,12 +36,6 @@ Region room_for(const KeepOffs& reasons, const Site& site, SitePoint place, cons
   return without({Polygon{site.lot.corners, {}}}, united(taken));
 }
 
-std::string_view compass_word(SiteVector way) {
-  static constexpr std::array<std::string_view, 8> words{"north", "north-east", "east", "south-east",
-                                                         "south", "south-west", "west", "north-west"};
-  return words[static_cast<std::size_t>(std::lround(bearing_of(way).as_degrees() / 45)) % words.size()];
-}
-
 class Mover {
  public:
   Mover(const Prover& prover, const Item& item, Region room)
@@ -101,7 +95,8 @@ class Mover {
 
   Mend mend(SiteVector by) const {
     const double by_m = length(by);
-    return {"move " + title_of(item_) + " " + std::string{compass_word(by)}, Quantity::length, by_m, by_m, edits(by)};
+    return {"move " + title_of(item_) + " " + std::string{compass_point(bearing_of(by))}, Quantity::length, by_m, by_m,
+            edits(by)};
   }
 
   const Prover& prover_;

@@ -1,5 +1,6 @@
 #include "geom/units/bearing.hpp"
 
+#include <array>
 #include <cmath>
 
 namespace yardwright {
@@ -27,6 +28,12 @@ Bearing Bearing::turned(Angle clockwise) const { return degrees(degrees_ + clock
 
 Angle between(Bearing a, Bearing b) {
   return Angle::degrees(std::abs(std::remainder(a.as_degrees() - b.as_degrees(), 360.0)));
+}
+
+std::string_view compass_point(Bearing bearing) {
+  static constexpr std::array<std::string_view, 8> points{"north", "north-east", "east", "south-east",
+                                                          "south", "south-west", "west", "north-west"};
+  return points[static_cast<std::size_t>(std::lround(bearing.as_degrees() / 45)) % points.size()];
 }
 
 }  // namespace yardwright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <compare>
+#include <string_view>
 
 #include "geom/units/angle.hpp"
 
@@ -27,5 +28,8 @@ class Bearing {
 
 /// The smaller turn between two bearings, 0 to 180 degrees.
 Angle between(Bearing a, Bearing b);
+
+/// The nearest of the eight points of the compass: "south-east".
+std::string_view compass_point(Bearing bearing);
 
 }  // namespace yardwright

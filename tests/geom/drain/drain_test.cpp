@@ -280,6 +280,18 @@ TEST_CASE("A catch basin without a tile line is told to carry nothing, until one
   CHECK(finding_of(asked(site), "drain.pipes", basin) == nullptr);
 }
 
+TEST_CASE("A downspout off the ground is told to carry nothing, once", "[drain]") {
+  Site site = yard(hollow_m);
+  const ItemId shed = add(site, Building{.at = {50, 80}, .length_m = 20, .width_m = 10});
+  const ItemId spout = add(site, Downspout{.at = {-30, 80}, .of = shed});
+  const Answer off = asked(site);
+  REQUIRE(finding_of(off, "drain.pipes", spout) != nullptr);
+  CHECK(finding_of(off, "drain.pipes", spout)->verdict == Verdict::not_checked);
+  CHECK(std::ranges::count(off.findings, finding_id("drain.pipes", {spout}), &Finding::id) == 1);
+  std::get<Downspout>(site.items.back().thing).at = {38, 80};
+  CHECK(finding_of(asked(site), "drain.pipes", spout) == nullptr);
+}
+
 TEST_CASE("The same yard gives the same answer", "[drain]") {
   Site site = yard(hollow_m);
   add(site, Pit{{50, 50}});

@@ -39,3 +39,12 @@ TEST_CASE("A bushel is 1.244456 cubic feet, and a tonne of corn is 39.368 bushel
   CHECK(1 / GrainVolume::bushels(1).as_tonnes(60) == Approx(36.744).margin(0.001));
   CHECK(1 / GrainVolume::bushels(1).as_tonnes(32) == Approx(68.894).margin(0.001));
 }
+
+TEST_CASE("A bearing is told by the nearest of the eight points of the compass", "[angle]") {
+  CHECK(compass_point(Bearing::degrees(0)) == "north");
+  CHECK(compass_point(Bearing::degrees(22.4)) == "north");
+  CHECK(compass_point(Bearing::degrees(22.6)) == "north-east");
+  CHECK(compass_point(Bearing::degrees(135)) == "south-east");
+  CHECK(compass_point(Bearing::of(-1, 0)) == "west");
+  CHECK(compass_point(Bearing::degrees(337.6)) == "north");
+}
