@@ -20,17 +20,6 @@ double arrow_every_m(const session::View& view, const look::Look& look) {
   return std::exp2(std::ceil(std::log2(static_cast<double>(look.px(arrow_every_px)) / view.px_per_m)));
 }
 
-/// Where none stands at any time of the storm nothing is told: the card would only hide the plan.
-void tell_water(const drain::storm::StormStory& story, double time_s, const OverlayInput& input, ImDrawList& list) {
-  constexpr double told_from_m = 0.005;
-  const ImVec2 mouse = ImGui::GetIO().MousePos;
-  const SitePoint at = to_site(input.view, {static_cast<double>(mouse.x), static_cast<double>(mouse.y)});
-  const auto water = drain::storm::water_here(story, time_s, at);
-  if (!water || water->deepest_m < told_from_m) return;
-  const ToldCard card{at, drain::storm::water_words(*water, input.session.site().units), 1, palette::water};
-  draw_told_card(card, input.session, input.view, input.look, list);
-}
-
 }  // namespace
 
 void StormOverlay::draw(const std::shared_ptr<const session::StormRecord>& record, double time_s,
@@ -46,8 +35,20 @@ void StormOverlay::draw(const std::shared_ptr<const session::StormRecord>& recor
     drawing_ = storm_drawing(story.frames[frame], story.deepest_m.frame(), every_m);
   }
   canvas::draw(drawing_, placement_of(input.view, input.look), input.look, list);
-  const bool points = input.pointer.over_plan && input.pointer.dragging == Dragging::nothing;
-  if (points && input.session.tool.doing == session::Doing::select) tell_water(story, time_s, input, list);
+}
+
+void tell_water(const std::shared_ptr<const session::StormRecord>& record, double time_s, const OverlayInput& input,
+                ImDrawList& list) {
+  constexpr double told_from_m = 0.005;  // where none ever stands a card would only hide the plan
+  const bool points = input.pointer.over_plan && input.pointer.dragging == Dragging::nothing &&
+                      input.session.tool.doing == session::Doing::select;
+  if (record == nullptr || !points) return;
+  const ImVec2 mouse = ImGui::GetIO().MousePos;
+  const SitePoint at = to_site(input.view, {static_cast<double>(mouse.x), static_cast<double>(mouse.y)});
+  const auto water = drain::storm::water_here(record->story, time_s, at);
+  if (!water || water->deepest_m < told_from_m) return;
+  const ToldCard card{at, drain::storm::water_words(*water, input.session.site().units), 1, palette::water};
+  draw_told_card(card, input.session, input.view, input.look, list);
 }
 
 }  // namespace yardwright::canvas

@@ -11,7 +11,6 @@ namespace yardwright::canvas {
 
 class StormOverlay {
  public:
-  /// Tells the water under the pointer, too.
   void draw(const std::shared_ptr<const session::StormRecord>& record, double time_s, const OverlayInput& input,
             ImDrawList& list);
 
@@ -21,5 +20,9 @@ class StormOverlay {
   double arrow_every_m_ = 0;
   Drawing drawing_;
 };
+
+/// The water under the pointer, on a card over all else.
+void tell_water(const std::shared_ptr<const session::StormRecord>& record, double time_s, const OverlayInput& input,
+                ImDrawList& list);
 
 }  // namespace yardwright::canvas

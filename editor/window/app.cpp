@@ -62,11 +62,12 @@ void App::fetch_mends() {
 }
 
 void App::draw_over_plan(const session::View& view, ImDrawList& list) {
-  if (session_.question == Question::drain && state_.shows_storm)
-    storm_overlay_.draw(storms_.record(), state_.storm_time_s, {session_, view, canvas_.pointer, look_}, list);
-  if (session_.question == Question::grow)
-    grow_overlay_.draw(grow_shown_, {session_, view, canvas_.pointer, look_}, list);
+  const canvas::OverlayInput input{session_, view, canvas_.pointer, look_};
+  const bool has_storm = session_.question == Question::drain && state_.shows_storm;
+  if (has_storm) storm_overlay_.draw(storms_.record(), state_.storm_time_s, input, list);
+  if (session_.question == Question::grow) grow_overlay_.draw(grow_shown_, input, list);
   canvas::draw_answer({session_, view, answers_, look_, canvas_.plan.drawn()}, kept_answers_, list);
+  if (has_storm) canvas::tell_water(storms_.record(), state_.storm_time_s, input, list);
 }
 
 void App::frame() {
