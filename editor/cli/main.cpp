@@ -32,6 +32,7 @@ int run(int count, char** words, Console& console) {
   add_mend_verb(program, console);
   add_grow_verb(program, console);
   add_propose_verb(program, console);
+  add_phases_verb(program, console);
   add_earth_verb(program, console);
   add_cost_verb(program, console);
   add_compare_verb(program, console);

@@ -47,6 +47,9 @@ void add_grow_verb(CLI::App& program, Console& console);
 /// propose: layouts by which the yard can grow.
 void add_propose_verb(CLI::App& program, Console& console);
 
+/// phases: whether each passes on its own and leaves the later ones possible.
+void add_phases_verb(CLI::App& program, Console& console);
+
 /// storm: the storm itself, step by step, over the yard and into its pits.
 void add_storm_verb(CLI::App& program, Console& console);
 
