@@ -74,6 +74,16 @@ SitePoint pointed_at(const OverlayInput& input) {
 }  // namespace
 
 void GrowOverlay::draw(const GrowShown& shown, const OverlayInput& input, ImDrawList& list) {
+  if (shown.proposal != shown_.proposal) {
+    shown_.proposals = shown.proposals;
+    shown_.proposal = shown.proposal;
+    if (shown.proposal != nullptr) {
+      const grow::GrowthTask& task = *shown.proposals->task;
+      proposal_drawing_ = proposal_drawing(yardwright::apply(task.whole, shown.proposal->edits), task.first_new());
+    }
+  }
+  if (shown.proposal != nullptr)
+    return canvas::draw(proposal_drawing_, placement_of(input.view, input.look), input.look, list);
   if (shown.ground == nullptr || !shown.ground->newcomer) return;
   if (shown.ground != shown_.ground || shown.room != shown_.room) {
     shown_ = shown;

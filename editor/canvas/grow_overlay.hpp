@@ -3,6 +3,7 @@
 #pragma once
 
 #include "editor/canvas/overlay.hpp"
+#include "editor/session/proposal_desk.hpp"
 #include "editor/session/room_desk.hpp"
 
 namespace yardwright::canvas {
@@ -11,6 +12,8 @@ namespace yardwright::canvas {
 struct GrowShown {
   std::shared_ptr<const session::GrowRecord> ground;
   std::shared_ptr<const session::RoomRecord> room;
+  std::shared_ptr<const session::ProposalRecord> proposals;
+  const grow::Proposal* proposal = nullptr;  ///< of them, shown in the place of the rest
 };
 
 class GrowOverlay {
@@ -24,6 +27,7 @@ class GrowOverlay {
   Drawing drawing_;
   const grow::KeepOff* reason_ = nullptr;  ///< of the ground that is shown
   Drawing reason_drawing_;
+  Drawing proposal_drawing_;
 };
 
 }  // namespace yardwright::canvas

@@ -18,10 +18,7 @@ Expected<Site> built_site(const std::string& file, std::optional<int> phase, con
 }
 
 Expected<PriceBook> prices_for(const std::string& site_file, const std::string& named) {
-  if (!named.empty()) return load_price_book(named);
-  auto beside = price_book_beside(site_file);
-  if (!beside) return tl::unexpected{beside.error()};
-  return *beside ? **beside : shipped_price_book();
+  return named.empty() ? price_book_for(site_file) : load_price_book(named);
 }
 
 }  // namespace yardwright::cli

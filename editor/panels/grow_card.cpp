@@ -17,10 +17,6 @@ namespace {
 
 using session::GrowRecord;
 
-void small_words(const Workspace& work, const std::string& text, Colour colour = palette::quiet_ink) {
-  words(text, work.look.letters.small, colour, true);
-}
-
 std::string length_words(const Workspace& work, double metres) {
   return text_of(metres, Quantity::length, work.units());
 }

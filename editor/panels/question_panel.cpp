@@ -7,6 +7,7 @@
 #include "editor/panels/finding_card.hpp"
 #include "editor/panels/grow_card.hpp"
 #include "editor/panels/property_card.hpp"
+#include "editor/panels/proposal_card.hpp"
 #include "editor/panels/settings.hpp"
 #include "editor/panels/storm_card.hpp"
 #include "editor/panels/widgets.hpp"
@@ -59,7 +60,10 @@ void show_question(const Workspace& work) {
   words(std::string{session::asks(question)}, letters.small, palette::quiet_ink, true);
   ImGui::Dummy({0, work.look.px(4)});
   if (question == Question::drain) show_storm_card(work);
-  if (question == Question::grow) show_grow_card(work);
+  if (question == Question::grow) {
+    show_grow_card(work);
+    show_proposal_card(work);
+  }
   const Findings& findings = findings_of(work.answers, question);
   if (findings.empty()) words("There is nothing on the plan to ask this of.", letters.small, palette::quiet_ink, true);
   for (const Finding& finding : findings) show_finding_card(work, finding);

@@ -33,6 +33,10 @@ float width_of(const std::string& text, ImFont* font) {
   return font->CalcTextSizeA(font->FontSize, 1e6F, 0, text.data(), text.data() + text.size()).x;
 }
 
+void small_words(const Workspace& work, const std::string& text, Colour colour) {
+  words(text, work.look.letters.small, colour, true);
+}
+
 float words_at(ImDrawList& list, ImVec2 at, const std::string& text, ImFont* font, Colour colour) {
   list.AddText(font, font->FontSize, at, packed(colour), text.data(), text.data() + text.size());
   return width_of(text, font);

@@ -17,6 +17,8 @@ void begin_panel(const char* name, const canvas::Rect& place, bool scrolls = fal
 
 /// Where they wrap, `right_margin` before the panel's edge.
 void words(const std::string& text, ImFont* font, Colour colour, bool wraps = false, float right_margin = 0);
+/// In small letters; they wrap.
+void small_words(const Workspace& work, const std::string& text, Colour colour = palette::quiet_ink);
 /// Words at a place, not in the flow; gives their width.
 float words_at(ImDrawList& list, ImVec2 at, const std::string& text, ImFont* font, Colour colour);
 float width_of(const std::string& text, ImFont* font);

@@ -8,6 +8,7 @@
 #include "editor/canvas/look.hpp"
 #include "editor/panels/section_cache.hpp"
 #include "editor/session/mend_desk.hpp"
+#include "editor/session/proposal_desk.hpp"
 #include "editor/session/room_desk.hpp"
 #include "editor/session/session.hpp"
 #include "editor/session/storm_desk.hpp"
@@ -37,7 +38,10 @@ struct PanelState {
   double storm_time_s = 0;                                 ///< the moment that is shown of it
   std::shared_ptr<const session::StormRecord> storm_seen;  ///< the one that the moment is of
   drain::storm::CurvesOf storm_curves = drain::storm::CurvesOf::pit_depths;
-  std::optional<Thing> sought;  ///< what Grow seeks room for, where it was chosen
+  std::optional<Thing> sought;                                     ///< what Grow seeks room for, where it was chosen
+  std::optional<session::ProposalAsk> proposal_ask;                ///< where the usual one was changed
+  std::shared_ptr<const session::ProposalRecord> proposals_shown;  ///< those that the number below is of
+  std::optional<std::size_t> proposal;                             ///< the one drawn on the plan
   SectionCache section;
   FileWish wish = FileWish::nothing;
   std::filesystem::path wished_file;  ///< to open, where it was chosen from the recent ones
@@ -52,6 +56,7 @@ struct Workspace {
   session::StormDesk& storms;
   const session::GrowDesk& growth;
   session::RoomDesk& rooms;
+  session::ProposalDesk& proposals;
   const session::MendDesk& mends;
   std::shared_ptr<const session::MendRecord> found_mends;  ///< of the yard as it is; null where there are none yet
 

@@ -48,6 +48,7 @@ void change(Session& session, Change apply_it) {
   const auto before = picture_in_hand(session);
   apply_it();
   session.selection = still_there(session.site(), session.selection);
+  session.phase = std::clamp(session.phase, 0, std::max(0, static_cast<int>(session.site().phases.size()) - 1));
   if (before) carry_points(session, *before);
 }
 

@@ -22,6 +22,7 @@ App::App(session::Session session, const Catalogs& catalogs, look::Look look)
       desk_{catalogs},
       storms_{catalogs},
       growth_{catalogs},
+      proposals_{catalogs},
       mends_{catalogs} {
   look_.pictures = &pictures_;
   if (!look_.letters.is_inter) session_.notice = "Inter is not installed (fonts-inter); a plain font stands in.";
@@ -43,8 +44,11 @@ void App::fetch_growth() {
   const bool current = std::ranges::none_of(answers_.stale, std::identity{});
   if (current && (is_shown || desk_.is_at_rest())) growth_.ask(session::grow_ask(session_, answers_, state_.sought));
   if (current && is_shown) growth_.wait(part_of_frame);
-  grow_shown_ = {growth_.record(), rooms_.record()};
+  grow_shown_ = {growth_.record(), rooms_.record(), proposals_.record(), nullptr};
   room_news_ = rooms_.news();
+  proposal_news_ = proposals_.news();
+  if (state_.proposal && state_.proposals_shown == grow_shown_.proposals && grow_shown_.proposals != nullptr)
+    grow_shown_.proposal = &grow_shown_.proposals->found.list[*state_.proposal];
   if (grow_shown_.ground == nullptr) return;
   answers_.grow = std::make_shared<const Findings>(grow_shown_.ground->answer.findings);
   answers_.stale[static_cast<std::size_t>(Question::grow)] = !is_of(*grow_shown_.ground, session_, state_.sought);
@@ -76,8 +80,8 @@ void App::frame() {
   fetch_answers();
   fetch_growth();
   fetch_mends();
-  const panels::Workspace work{session_, answers_, catalogs_, look_,  state_,
-                               storms_,  growth_,  rooms_,    mends_, found_mends_};
+  const panels::Workspace work{session_, answers_, catalogs_,  look_,  state_,      storms_,
+                               growth_,  rooms_,   proposals_, mends_, found_mends_};
   obey_keys(work, canvas_);
   panels::go_to_height(work);
   canvas::show(canvas_, session_, layout.plan, look_,

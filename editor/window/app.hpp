@@ -21,8 +21,8 @@ class App {
   /// Whether answers, files or a storm have come in that the last frame did not show.
   bool has_news() const {
     return desk_.answers().revision != answers_.revision || storms_.news() != storm_news_ ||
-           rooms_.news() != room_news_ || mends_.news() != mend_news_ || growth_.record() != grow_shown_.ground ||
-           canvas_.pictures.has_news() || files_.reading.is_done();
+           rooms_.news() != room_news_ || proposals_.news() != proposal_news_ || mends_.news() != mend_news_ ||
+           growth_.record() != grow_shown_.ground || canvas_.pictures.has_news() || files_.reading.is_done();
   }
   /// Whether everything that was asked is back and shown.
   bool is_at_rest() const {
@@ -49,8 +49,9 @@ class App {
   session::StormDesk storms_;
   session::GrowDesk growth_;
   session::RoomDesk rooms_;
+  session::ProposalDesk proposals_;
   session::MendDesk mends_;
-  int storm_news_ = 0, room_news_ = 0, mend_news_ = 0;  ///< those of this frame
+  int storm_news_ = 0, room_news_ = 0, proposal_news_ = 0, mend_news_ = 0;  ///< those of this frame
   std::shared_ptr<const session::MendRecord> found_mends_;
   canvas::GrowShown grow_shown_;  ///< in this frame
   Answers answers_;               ///< those of this frame

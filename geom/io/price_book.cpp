@@ -210,4 +210,10 @@ Expected<std::optional<PriceBook>> price_book_beside(const std::filesystem::path
   return std::optional<PriceBook>{*std::move(book)};
 }
 
+Expected<PriceBook> price_book_for(const std::filesystem::path& site_file) {
+  auto beside = price_book_beside(site_file);
+  if (!beside) return tl::unexpected{beside.error()};
+  return *beside ? **beside : shipped_price_book();
+}
+
 }  // namespace yardwright

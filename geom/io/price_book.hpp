@@ -23,5 +23,7 @@ Expected<PriceBook> load_price_book(const std::filesystem::path& file);
 std::filesystem::path price_book_path(const std::filesystem::path& site_file);
 /// The book beside a yard; nothing where there is none.
 Expected<std::optional<PriceBook>> price_book_beside(const std::filesystem::path& site_file);
+/// The one beside it where there is one, else the shipped.
+Expected<PriceBook> price_book_for(const std::filesystem::path& site_file);
 
 }  // namespace yardwright

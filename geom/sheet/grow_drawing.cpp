@@ -58,6 +58,25 @@ Drawing ghosts_drawing(const grow::Newcomer& newcomer, const std::vector<SitePoi
   return drawing;
 }
 
+Drawing proposal_drawing(const Site& grown, ItemId first_new) {
+  Drawing drawing;
+  int number = 0;
+  for (const Item& item : grown.items) {
+    const auto outline = footprint(item.thing);
+    if (item.id < first_new || !outline) continue;
+    const SitePath outer = as_polygon(*outline, ghost_corners).outer;
+    drawing.marks.push_back(area(outer, palette::white.faded(0.75)));
+    drawing.marks.push_back(ring(outer, {palette::pass, 0.5, {1.6, 0.9}}));
+    drawing.marks.push_back(words(place_of(item.thing), std::to_string(++number), 3, palette::pass));
+  }
+  for_each<Spout>(grown, [&](const Item& item, const Spout& spout) {
+    const Item *from = find(grown, spout.from), *to = find(grown, spout.to);
+    if (item.id < first_new || from == nullptr || to == nullptr) return;
+    drawing.marks.push_back(line({place_of(from->thing), place_of(to->thing)}, {palette::pass, 0.35, {1.6, 0.9}}));
+  });
+  return drawing;
+}
+
 PlanParts grow_parts(const Site& site, const Answers& answers, const Catalogs& catalogs, const PlanStyle& style) {
   const Catalogs rules_in_force = grow::in_force(site, catalogs);
   const Thing next = grow::next_bin(site);

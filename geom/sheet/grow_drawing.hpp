@@ -11,6 +11,8 @@ namespace yardwright {
 Drawing allowed_drawing(const grow::AllowedRegion& region);
 /// The newcomer at each place as a broken outline, numbered in this order.
 Drawing ghosts_drawing(const grow::Newcomer& newcomer, const std::vector<SitePoint>& places);
+/// What a proposal builds, from the first number that is new: its bins numbered, and their spouts; `grown` is the yard with it.
+Drawing proposal_drawing(const Site& grown, ItemId first_new);
 /// Grow's own plan in the plan set: that ground, the next bin at its best spots, and what each has to spare. `answers` are of
 /// the site; the shipped catalogues.
 PlanParts grow_parts(const Site& site, const Answers& answers, const Catalogs& catalogs, const PlanStyle& style);
