@@ -56,15 +56,16 @@ void print_text(const Site& site, const std::vector<Question>& questions, const 
 }
 
 void run(const CheckWords& words, const std::vector<Question>& questions, Console& console) {
-  const auto site = site_at(words.file, words.phase);
-  if (!site) return refuse(site.error(), console);
-  Answers answers = check(*site, shipped_catalogs());
+  const auto asked = site_in_time(words.file, words.phase);
+  if (!asked) return refuse(asked.error(), console);
+  const Site& site = asked->site;
+  Answers answers = check(site, shipped_catalogs());
   if (std::ranges::find(questions, Question::grow) != questions.end())
-    answers = grow::with_growth(std::move(answers), *site, shipped_catalogs());
+    answers = grow::with_growth(std::move(answers), site, shipped_catalogs(), asked->later);
   if (console.json)
-    print_json(*site, questions, answers);
+    print_json(site, questions, answers);
   else
-    print_text(*site, questions, answers, words.all);
+    print_text(site, questions, answers, words.all);
   for (const Question question : questions) {
     if (worst(findings_of(answers, question)) == Verdict::fail) console.exit_code = something_fails;
   }

@@ -75,12 +75,12 @@ Expected<Thing> sought(const GrowWords& words, const Site& site) {
 }
 
 Expected<std::unique_ptr<Asked>> asked_of(const GrowWords& words) {
-  auto site = site_at(words.file, words.phase);
-  if (!site) return tl::unexpected{site.error()};
-  auto thing = sought(words, *site);
+  auto in_time = site_in_time(words.file, words.phase);
+  if (!in_time) return tl::unexpected{in_time.error()};
+  auto thing = sought(words, in_time->site);
   if (!thing) return tl::unexpected{thing.error()};
   auto asked = std::make_unique<Asked>();
-  asked->site = std::move(*site);
+  asked->site = std::move(in_time->site);
   asked->thing = std::move(*thing);
   asked->catalogs = shipped_catalogs();
   asked->catalogs.rules = asked->catalogs.rules.with(asked->site.rule_overrides);
@@ -91,7 +91,7 @@ Expected<std::unique_ptr<Asked>> asked_of(const GrowWords& words) {
   else
     return refused("a " + std::string{kind_label(asked->thing)} + " covers no ground", "--like",
                    "name a bin, dryer, building, tank or another thing that stands");
-  asked->grow = ask(asked->site, asked->answers, asked->catalogs, &asked->thing);
+  asked->grow = ask(asked->site, asked->answers, asked->catalogs, &asked->thing, MendSearch{}, in_time->later);
   asked->grow.spots = best_spots(*asked->newcomer, asked->grow.region, words.spots);
   return asked;
 }

@@ -64,7 +64,7 @@ Expected<std::shared_ptr<const StormSheet>> storm_over(const Site& site, const A
       StormSheet{std::move(*story), std::move(findings), drain::storm::mishap_words(site, *options)});
 }
 
-Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) {
+Expected<std::vector<Page>> pages_of(const Site& site, const std::vector<Item>& later, const SheetWords& words) {
   auto options = options_of(words);
   if (!options) return tl::unexpected{options.error()};
   options->pictures = pictures_under(site, words);
@@ -79,7 +79,7 @@ Expected<std::vector<Page>> pages_of(const Site& site, const SheetWords& words) 
     options->storm = std::move(*storm);
   }
   if (words.picture) return std::vector{plan_picture(site, answers, shipped_catalogs(), std::move(options->pictures))};
-  return plan_sheets(site, grow::with_growth(answers, site, shipped_catalogs()), shipped_catalogs(), *options);
+  return plan_sheets(site, grow::with_growth(answers, site, shipped_catalogs(), later), shipped_catalogs(), *options);
 }
 
 void print(const std::vector<std::filesystem::path>& files, std::size_t pages, const Console& console) {
@@ -93,14 +93,15 @@ void print(const std::vector<std::filesystem::path>& files, std::size_t pages, c
 }
 
 void make_sheets(const SheetWords& words, Console& console) {
-  const auto site = site_at(words.site_file, words.phase);
-  if (!site) return refuse(site.error(), console);
-  const int last = static_cast<int>(site->phases.size()) - 1;
-  const auto wet = with_asked_rain(words.phase ? *site : as_of(*site, last), words.asked);
+  const auto asked = site_in_time(words.site_file, words.phase);
+  if (!asked) return refuse(asked.error(), console);
+  const Site& site = asked->site;
+  const int last = static_cast<int>(site.phases.size()) - 1;
+  const auto wet = with_asked_rain(words.phase ? site : as_of(site, last), words.asked);
   if (!wet) return refuse(wet.error(), console);
-  const auto pages = pages_of(*wet, words);
+  const auto pages = pages_of(*wet, asked->later, words);
   if (!pages) return refuse(pages.error(), console);
-  const auto files = write_pages(*pages, words.output, site->name);
+  const auto files = write_pages(*pages, words.output, site.name);
   if (!files) return refuse(files.error(), console);
   print(*files, pages->size(), console);
 }

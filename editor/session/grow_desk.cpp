@@ -18,14 +18,14 @@ Thing at_origin(const Thing& thing) { return moved(thing, SitePoint{} - place_of
 }  // namespace
 
 bool GrowAsk::is_same(const GrowAsk& other) const {
-  return phase == other.phase && thing == other.thing && site == other.site;
+  return phase == other.phase && thing == other.thing && later == other.later && site == other.site;
 }
 
 GrowRecord::GrowRecord(GrowAsk what, const Catalogs& shipped, const MendSearch& search)
     : asked{std::move(what)},
       catalogs{grow::in_force(asked.site, shipped)},
       newcomer{grow::newcomer(asked.site, asked.answers, catalogs.rules, asked.thing, asked.phase)},
-      answer{grow::ask(asked.site, asked.answers, catalogs, &asked.thing, search)} {
+      answer{grow::ask(asked.site, asked.answers, catalogs, &asked.thing, search, asked.later)} {
   if (newcomer) newcomer->item.id = asked.id;
 }
 
@@ -93,12 +93,17 @@ Thing thing_sought(const Session& session, const std::optional<Thing>& chosen) {
 }
 
 GrowAsk grow_ask(const Session& session, const Answers& answers, const std::optional<Thing>& chosen) {
-  return {as_of(session.site(), session.phase), answers, thing_sought(session, chosen), session.phase,
-          next_id(session.site())};
+  return {as_of(session.site(), session.phase),
+          answers,
+          thing_sought(session, chosen),
+          session.phase,
+          next_id(session.site()),
+          grow::built_after(session.site(), session.phase)};
 }
 
 bool is_of(const GrowRecord& record, const Session& session, const std::optional<Thing>& chosen) {
   return record.asked.phase == session.phase && record.asked.thing == thing_sought(session, chosen) &&
+         record.asked.later == grow::built_after(session.site(), session.phase) &&
          record.asked.site == as_of(session.site(), session.phase);
 }
 

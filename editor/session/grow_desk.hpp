@@ -20,7 +20,8 @@ struct GrowAsk {
   Answers answers;  ///< its own
   Thing thing;
   int phase = 0;
-  ItemId id;  ///< for the newcomer; it and all above it are free in every phase
+  ItemId id;                ///< for the newcomer; it and all above it are free in every phase
+  std::vector<Item> later;  ///< what the whole yard builds after the phase
 
   bool is_same(const GrowAsk& other) const;
 };

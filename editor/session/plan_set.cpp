@@ -28,7 +28,9 @@ tl::expected<void, Problems> write_plan_set(Session& session, const Catalogs& ca
     options.storm = std::make_shared<const StormSheet>(
         StormSheet{storm->story, storm->findings, drain::storm::mishap_words(site, storm->options)});
   }
-  const auto pages = plan_sheets(site, grow::with_growth(check(site, catalogs), site, catalogs), catalogs, options);
+  const Answers answers =
+      grow::with_growth(check(site, catalogs), site, catalogs, grow::built_after(session.site(), session.phase));
+  const auto pages = plan_sheets(site, answers, catalogs, options);
   if (!pages) return tl::unexpected{pages.error()};
   const auto file = session.file->parent_path() / (session.file->stem().string() + "-plan.pdf");
   const auto written = write_pages(*pages, file, site.name);

@@ -32,7 +32,8 @@ Standing standing_of(const Answers& answers, Question question) {
 
 Option option_of(const Version& version, const PriceBook& book, const Catalogs& catalogs) {
   Option option{version.name, as_of(version.site, version.phase), {}, {}, {}, {}, {}, {}, {}};
-  option.answers = with_growth(check(option.site, catalogs), option.site, catalogs);
+  option.answers =
+      with_growth(check(option.site, catalogs), option.site, catalogs, built_after(version.site, version.phase));
   for (const Question question : every_question) option.standings.push_back(standing_of(option.answers, question));
   option.all = quantities(option.site, option.answers.surface, catalogs);
   option.cost_of_all = cost_of(option.all, book);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <map>
 
+#include "geom/grow/foresight.hpp"
+#include "geom/grow/move_culprit.hpp"
 #include "geom/grow/spout_reach.hpp"
 
 namespace yardwright::grow {
@@ -99,21 +101,23 @@ Finding outlet_finding(const Site& site, const Item& item, const Leg& leg, const
   finding.place = {leg.at};
   finding.title = "Outlets left for more bins on " + title_of(item);
   if (finding.verdict == Verdict::pass) return finding;
-  Item wider = item;
-  std::get<Leg>(wider.thing).outlets = used + static_cast<int>(std::ceil(finding.required));
-  finding.mends.push_back({"give " + title_of(item) + " a distributor with more outlets",
-                           Quantity::count,
-                           static_cast<double>(std::get<Leg>(wider.thing).outlets - leg.outlets),
-                           static_cast<double>(std::get<Leg>(wider.thing).outlets),
-                           {PutItem{wider}}});
+  finding.mends.push_back(wider_distributor(item, used + static_cast<int>(std::ceil(finding.required))));
   return finding;
 }
 
-Answer not_asked(Thing thing, const std::string& why) {
-  Answer answer;
-  answer.findings = {not_checked(Question::grow, "grow.room", {}, "Where the next bin can go", why)};
-  answer.thing = std::move(thing);
-  return answer;
+/// Why no room can be sought for the thing; nothing where it can.
+std::string why_not(const Site& site, const Thing& sought) {
+  if (site.lot.corners.size() < 3) return "the lot is not drawn: draw its corners, and what can stand in it is sought";
+  if (!footprint(sought) || path_of(sought) != nullptr)
+    return "a " + std::string{kind_label(sought)} + " covers no ground: draw it";
+  return "";
+}
+
+void seek_room(Answer& answer, const Newcomer& newcomer, const Catalogs& catalogs, MendSearch& search) {
+  answer.region = allowed_region(newcomer);
+  answer.spots = best_spots(newcomer, answer.region, most_spots);
+  answer.free_m2 = area_m2(answer.region.free);
+  answer.findings.push_back(room_finding(newcomer, answer, catalogs, search));
 }
 
 }  // namespace
@@ -123,30 +127,39 @@ Thing next_bin(const Site& site) {
   return last != nullptr ? last->thing : Thing{Bin{}};
 }
 
-Answer ask(const Site& site, const Answers& answers, const Catalogs& catalogs, const Thing* thing, MendSearch search) {
-  const Thing sought = thing != nullptr ? *thing : next_bin(site);
-  if (site.lot.corners.size() < 3)
-    return not_asked(sought, "the lot is not drawn: draw its corners, and what can stand in it is sought");
-  const auto newcomer_of = newcomer(site, answers, catalogs.rules, sought, static_cast<int>(site.phases.size()) - 1);
-  if (!newcomer_of) return not_asked(sought, "a " + std::string{kind_label(sought)} + " covers no ground: draw it");
+Answer ask(const Site& site, const Answers& answers, const Catalogs& catalogs, const Thing* thing, MendSearch search,
+           const std::vector<Item>& later) {
   Answer answer;
-  answer.thing = sought;
-  answer.region = allowed_region(*newcomer_of);
-  answer.spots = best_spots(*newcomer_of, answer.region, most_spots);
-  answer.free_m2 = area_m2(answer.region.free);
-  answer.findings.push_back(room_finding(*newcomer_of, answer, catalogs, search));
+  answer.thing = thing != nullptr ? *thing : next_bin(site);
+  const std::string why = why_not(site, answer.thing);
+  if (why.empty()) {
+    const int phase = static_cast<int>(site.phases.size()) - 1;
+    seek_room(answer, *newcomer(site, answers, catalogs.rules, answer.thing, phase), catalogs, search);
+  } else {
+    answer.findings.push_back(not_checked(Question::grow, "grow.room", {}, "Where the next bin can go", why));
+  }
   for_each<Leg>(site, [&](const Item& item, const Leg& leg) {
     answer.findings.push_back(outlet_finding(site, item, leg, catalogs.rules));
   });
+  const Outlook outlook{
+      {site, answers, catalogs}, answer.thing, why.empty() ? &answer.region : nullptr, answer.spots.size(), later};
+  std::ranges::move(foresee(outlook), std::back_inserter(answer.findings));
+  add_moves(answer.findings, outlook, search);
   answer.mends_sought = !search.left_some();
   sort_by_need(answer.findings);
   return answer;
 }
 
-Answers with_growth(Answers answers, const Site& site, const Catalogs& catalogs) {
+std::vector<Item> built_after(const Site& whole, int phase) {
+  std::vector<Item> later;
+  std::ranges::copy_if(whole.items, std::back_inserter(later), [&](const Item& item) { return item.phase > phase; });
+  return later;
+}
+
+Answers with_growth(Answers answers, const Site& site, const Catalogs& catalogs, const std::vector<Item>& later) {
   Catalogs in_force = catalogs;
   in_force.rules = catalogs.rules.with(site.rule_overrides);
-  answers.grow = std::make_shared<const Findings>(ask(site, answers, in_force).findings);
+  answers.grow = std::make_shared<const Findings>(ask(site, answers, in_force, nullptr, MendSearch{}, later).findings);
   return answers;
 }
 
