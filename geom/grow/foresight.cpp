@@ -15,7 +15,7 @@ namespace yardwright::grow {
 namespace {
 
 constexpr double widest_told_m = 40 * foot_m;
-constexpr double told_off_m = 0.25, short_off_m = 0.02;  // how much too narrow a lane is told
+constexpr double told_off_m = 0.3, short_off_m = 0.04;  // how much too narrow a lane is told
 constexpr double narrowest_m = 0.1;
 constexpr int most_outlets = 24;  // that a leg's field allows
 

@@ -10,9 +10,7 @@ namespace yardwright::grow {
 
 namespace {
 
-constexpr double grown_off_m = 0.01;  // round corners are drawn around their circle, no farther off
-constexpr double nudge_m = 0.02;      // past an edge that is grown so
-constexpr double meets_m = 0.01;
+constexpr double nudge_m = 0.01;  // past an edge, and how near is on it
 
 /// Scales and a load-out's stand are driven over and under.
 bool is_driven_through(const Item& item) {
@@ -21,32 +19,61 @@ bool is_driven_through(const Item& item) {
 }
 
 /// The walls of what stands, and the open holes of pits and boots; a dump's own is under its grate.
-Region blocked_by(const Item& item) {
-  Region parts;
+std::vector<Outline> blocked_by(const Item& item) {
+  std::vector<Outline> parts;
   if (is_driven_through(item)) return parts;
-  const auto solid = footprint(item.thing);
-  if (const auto hole = pit_hole(item.thing); hole && as<Receiving>(item) == nullptr) parts.push_back(*hole);
-  if (const Polygon* polygon = solid ? std::get_if<Polygon>(&*solid) : nullptr) parts.push_back(*polygon);
-  if (const Disc* disc = solid ? std::get_if<Disc>(&*solid) : nullptr)
-    parts.push_back(around_disc(disc->centre, disc->radius_m, grown_off_m / 2));
+  if (const auto hole = pit_hole(item.thing); hole && as<Receiving>(item) == nullptr) parts.emplace_back(*hole);
+  if (const auto solid = footprint(item.thing)) parts.push_back(*solid);
   return parts;
 }
 
-Region grown_all(const Region& parts, double by_m) {
-  const Polygon around = around_disc({}, by_m, grown_off_m / 2);
+Region grown_all(const std::vector<Outline>& parts, double by_m, double off_m) {
+  const Polygon around = around_disc({}, by_m, off_m);
   Region all;
-  for (const Polygon& part : parts) std::ranges::move(outline_grown_by(part, around, 0), std::back_inserter(all));
+  for (const Outline& part : parts) {
+    if (const Disc* disc = std::get_if<Disc>(&part))
+      all.push_back(around_disc(disc->centre, disc->radius_m + by_m, off_m));
+    else
+      std::ranges::move(outline_grown_by(part, around, 0), std::back_inserter(all));
+  }
   return all;
 }
 
-bool meets(const Polygon& piece, const SitePath& line) { return nearest_pair(piece, line).distance_m < meets_m; }
+bool meets(const Polygon& piece, const SitePath& line) { return nearest_pair(piece, line).distance_m < nudge_m; }
+
+/// Pieces of ground on which the middle of a lane can lie, and what lies on each.
+class Grounds {
+ public:
+  explicit Grounds(Region pieces) : pieces_{std::move(pieces)}, met_(pieces_.size()) {}
+
+  void meet(const LaneGoal& goal, const SitePath& line) {
+    for (std::size_t i = 0; i < pieces_.size(); ++i) {
+      if (meets(pieces_[i], line)) met_[i].push_back(goal);
+    }
+  }
+  /// Those with a gate and an end of a dump on one piece.
+  LaneGoals joined() const {
+    LaneGoals all;
+    for (const LaneGoals& some : met_) {
+      const auto is_gate = [](const LaneGoal& goal) { return goal.end == 0; };
+      const auto gates = std::ranges::count_if(some, is_gate);
+      if (gates > 0 && gates < std::ssize(some)) all.insert(all.end(), some.begin(), some.end());
+    }
+    std::ranges::sort(all);
+    all.erase(std::unique(all.begin(), all.end()), all.end());
+    return all;
+  }
+
+ private:
+  Region pieces_;
+  std::vector<LaneGoals> met_;
+};
 
 }  // namespace
 
 Lanes::Lanes(const Site& site) : lot_{site.lot.corners, {}} {
   for (const Item& item : site.items) {
-    if (Region outline = blocked_by(item); !outline.empty())
-      blocks_.push_back({item.id, item.phase, std::move(outline)});
+    if (auto parts = blocked_by(item); !parts.empty()) blocks_.push_back({item.id, item.phase, std::move(parts)});
   }
   for_each<Gate>(site, [&](const Item& item, const Gate& gate) {
     gates_.push_back({item.id, {gate.at, gate.facing}, gate.width_m});
@@ -56,59 +83,46 @@ Lanes::Lanes(const Site& site) : lot_{site.lot.corners, {}} {
   });
 }
 
-Region Lanes::free_ground(double width_m, const std::vector<ItemId>& gone, const Region& inner) const {
-  Region taken;
+/// Where the middle of a lane cannot lie.
+Region Lanes::taken(double width_m, const std::vector<ItemId>& gone, double off_m) const {
+  Region pieces;
   const Box lot = box_of(lot_.outer);
   for (const LaneBlock& block : blocks_) {
     if (std::ranges::count(gone, block.item) > 0) continue;
-    for (Polygon& piece : grown_all(block.outline, width_m / 2)) {
-      if (gap_m(box_of(piece.outer), lot) <= 0) taken.push_back(std::move(piece));
+    for (Polygon& piece : grown_all(block.parts, width_m / 2, off_m)) {
+      if (gap_m(box_of(piece.outer), lot) <= 0) pieces.push_back(std::move(piece));
     }
   }
-  return without(inner, united(taken));
+  return united(pieces);
 }
 
-LaneGoals Lanes::reached(double width_m, const std::vector<ItemId>& gone) const {
+LaneGoals Lanes::reached(double width_m, const std::vector<ItemId>& gone, double off_m) const {
   const Region inner = offset({lot_}, -width_m / 2);
-  const Region ground = free_ground(width_m, gone, inner);
-  std::vector<std::vector<LaneGoal>> met(ground.size());
-  std::vector<bool> has_gate(ground.size()), has_end(ground.size());
-  const auto meet = [&](const LaneGoal& goal, const SitePath& line, std::vector<bool>& has) {
-    for (std::size_t i = 0; i < ground.size(); ++i) {
-      if (!meets(ground[i], line)) continue;
-      met[i].push_back(goal);
-      has[i] = true;
-    }
-  };
+  Grounds grounds{without(inner, taken(width_m, gone, off_m))};
   for (const Door& gate : gates_) {
     if (gate.size_m < width_m || inner.empty()) continue;
     const SitePoint foot = contains(inner, gate.pose.at) ? gate.pose.at : nearest_edge(inner, gate.pose.at).b;
     const SiteVector in = foot == gate.pose.at ? direction(gate.pose.facing) : unit(foot - gate.pose.at);
     const SiteVector aside = left_of(in) * ((gate.size_m - width_m) / 2);
     const SitePoint mouth = foot + in * nudge_m;
-    meet({gate.item, 0}, {mouth - aside, mouth + aside}, has_gate);
+    grounds.meet({gate.item, 0}, {mouth - aside, mouth + aside});
   }
   for (const Door& dump : dumps_) {
     for (const int end : {-1, 1}) {
-      const double out_m = dump.size_m / 2 + width_m / 2 + nudge_m;
+      const double out_m = dump.size_m / 2 + width_m / 2 + off_m + nudge_m;
       const SitePoint before = dump.pose.at + direction(dump.pose.facing) * (end * out_m);
-      meet({dump.item, end}, {before, before}, has_end);
+      grounds.meet({dump.item, end}, {before, before});
     }
   }
-  LaneGoals all;
-  for (std::size_t i = 0; i < ground.size(); ++i) {
-    if (has_gate[i] && has_end[i]) all.insert(all.end(), met[i].begin(), met[i].end());
-  }
-  std::ranges::sort(all);
-  all.erase(std::unique(all.begin(), all.end()), all.end());
-  return all;
+  return grounds.joined();
 }
 
 double Lanes::widest_m(const LaneGoals& goals, double low_m, double high_m, double off_m) const {
-  if (holds_all(reached(high_m), goals)) return high_m;
-  while (high_m - low_m > off_m) {
+  const double drawn_off_m = off_m / 4;
+  if (holds_all(reached(high_m, {}, drawn_off_m), goals)) return high_m;
+  while (high_m - low_m > off_m / 2) {
     const double middle_m = (low_m + high_m) / 2;
-    (holds_all(reached(middle_m), goals) ? low_m : high_m) = middle_m;
+    (holds_all(reached(middle_m, {}, drawn_off_m), goals) ? low_m : high_m) = middle_m;
   }
   return low_m;
 }

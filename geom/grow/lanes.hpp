@@ -5,6 +5,7 @@
 
 #include <compare>
 
+#include "geom/shape/outline.hpp"
 #include "geom/site/site.hpp"
 
 namespace yardwright::grow {
@@ -17,21 +18,24 @@ struct LaneGoal {
 };
 using LaneGoals = std::vector<LaneGoal>;  ///< in order
 
-/// Something that trucks must go around, and by how much the ground of a lane's middle is taken too large for it.
+/// Something that trucks must go around.
 struct LaneBlock {
   ItemId item;
   int phase = 0;
-  Region outline;
+  std::vector<Outline> parts;
 };
+
+/// Round corners are drawn around their circle, no farther off: a gap may be told too narrow by twice as much, never too wide.
+inline constexpr double lane_off_m = 0.01;
 
 class Lanes {
  public:
   /// The lot must be drawn.
   explicit Lanes(const Site& site);
 
-  /// With some things gone. Never more than there is: what a lane is short of by less than `lane_off_m` may be told closed.
-  LaneGoals reached(double width_m, const std::vector<ItemId>& gone = {}) const;
-  /// The widest that leads to all of these, between the two widths: the lower where none does, told up to `off_m` too narrow.
+  /// With some things gone.
+  LaneGoals reached(double width_m, const std::vector<ItemId>& gone = {}, double off_m = lane_off_m) const;
+  /// The widest that leads to all of these, between the two widths: the lower where none does; too narrow by `off_m` or less.
   double widest_m(const LaneGoals& goals, double low_m, double high_m, double off_m) const;
 
   /// Whether that is every end of every dump, and every gate.
@@ -45,14 +49,12 @@ class Lanes {
     Pose pose;
     double size_m = 0;  ///< a gate's width, a dump's length
   };
-  Region free_ground(double width_m, const std::vector<ItemId>& gone, const Region& inner) const;
+  Region taken(double width_m, const std::vector<ItemId>& gone, double off_m) const;
 
   Polygon lot_;
   std::vector<LaneBlock> blocks_;
   std::vector<Door> gates_, dumps_;
 };
-
-inline constexpr double lane_off_m = 0.04;
 
 bool holds_all(const LaneGoals& reached, const LaneGoals& wanted);
 /// Those of `wanted` that are not reached.

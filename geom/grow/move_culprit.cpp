@@ -79,7 +79,8 @@ void add_around(std::vector<SitePoint>& places, const Region& room, SitePoint fr
 
 /// The nearest first.
 std::vector<SitePoint> places_for(const WayBack& back, SitePoint from, bool all_around) {
-  const Region room = offset(back.region().bearable, -off_edge_m);
+  const AllowedRegion& region = back.region();
+  const Region room = offset(region.free.empty() ? region.bearable : region.free, -off_edge_m);
   std::vector<SitePoint> places;
   add_nearest(places, room, from);
   add_ends(places, room);
