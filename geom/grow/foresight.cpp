@@ -8,6 +8,7 @@
 #include "geom/grow/culprits.hpp"
 #include "geom/grow/lanes.hpp"
 #include "geom/grow/later_ground.hpp"
+#include "geom/grow/outlets.hpp"
 #include "geom/grow/prover.hpp"
 
 namespace yardwright::grow {
@@ -17,7 +18,6 @@ namespace {
 constexpr double widest_told_m = 40 * foot_m;
 constexpr double told_off_m = 0.3, short_off_m = 0.04;  // how much too narrow a lane is told
 constexpr double narrowest_m = 0.1;
-constexpr int most_outlets = 24;  // that a leg's field allows
 
 std::string phase_name(const Site& site, int phase) {
   const auto at = static_cast<std::size_t>(phase);
@@ -26,51 +26,13 @@ std::string phase_name(const Site& site, int phase) {
 
 std::string_view takes(const std::vector<ItemId>& items) { return items.size() > 1 ? " take " : " takes "; }
 
-bool is_in(const std::vector<ItemId>& items, ItemId id) { return std::ranges::count(items, id) > 0; }
-
 SitePath place_of_first(const Site& site, const std::vector<ItemId>& items) {
   if (items.empty()) return {};
   return {place_of(find(site, items.front())->thing)};
 }
 
-/// ---- outlets
-
-/// Of a leg, with some things gone and the spouts that hang on them.
-int used_outlets(const Site& site, ItemId leg, const std::vector<ItemId>& gone) {
-  int used = 0;
-  for_each<Spout>(site, [&](const Item& item, const Spout& spout) {
-    used += spout.from == leg && !is_in(gone, item.id) && !is_in(gone, spout.to) ? 1 : 0;
-  });
-  return used;
-}
-
-int free_outlets(const Site& site, const std::vector<ItemId>& gone) {
-  int free = 0;
-  for_each<Leg>(site, [&](const Item& item, const Leg& leg) {
-    free += std::max(0, leg.outlets - used_outlets(site, item.id, gone));
-  });
-  return free;
-}
-
-/// The bins of a phase that spouts fill, and its spouts to what was there before.
-std::vector<ItemId> takers(const Site& site, int phase) {
-  std::vector<ItemId> all;
-  for_each<Spout>(site, [&](const Item& item, const Spout& spout) {
-    if (item.phase != phase) return;
-    const Item* to = find(site, spout.to);
-    const ItemId taker = to != nullptr && to->phase == phase ? to->id : item.id;
-    if (!is_in(all, taker)) all.push_back(taker);
-  });
-  return all;
-}
-
-/// The leg whose last outlet it is.
-const Item* leg_of(const Site& site, ItemId taker) {
-  const Item* leg = nullptr;
-  for_each<Spout>(site, [&](const Item& item, const Spout& spout) {
-    if (item.id == taker || spout.to == taker) leg = find(site, spout.from);
-  });
-  return leg != nullptr && as<Leg>(*leg) != nullptr ? leg : nullptr;
+bool has_leg(const Site& site) {
+  return std::ranges::any_of(site.items, [](const Item& item) { return as<Leg>(item) != nullptr; });
 }
 
 Finding nothing_to_lose(const Rule& rule, std::string title, const std::string& what, const Site& site) {
@@ -81,12 +43,12 @@ Finding nothing_to_lose(const Rule& rule, std::string title, const std::string& 
 
 void foresee_outlets(Findings& findings, const Outlook& outlook) {
   const Site& site = outlook.yard.site;
-  if (std::ranges::none_of(site.items, [](const Item& item) { return as<Leg>(item) != nullptr; })) return;
+  if (!has_leg(site)) return;
   const Rule& rule = outlook.yard.catalogs.rules.at("grow.last-outlet");
   const int free = free_outlets(site, {});
   std::vector<ItemId> culprits;
   if (free < rule.value)
-    culprits = culprits_among(takers(site, latest_phase(site)),
+    culprits = culprits_among(outlet_takers(site, latest_phase(site)),
                               [&](const auto& gone) { return free_outlets(site, gone) >= rule.value; });
   if (free < rule.value && culprits.empty())
     return findings.push_back(nothing_to_lose(rule, "Outlets left for more bins", "no outlet left", site));
@@ -95,14 +57,11 @@ void foresee_outlets(Findings& findings, const Outlook& outlook) {
   finding.title = "An outlet for more bins is left once " + phase_name(site, latest_phase(site)) + " is built";
   if (!culprits.empty()) {
     finding.title = titles_of(site, culprits) + std::string{takes(culprits)} + "the last outlet for more bins";
-    const Item* leg = leg_of(site, culprits.back());
-    const int wanted = leg == nullptr ? 0 : used_outlets(site, leg->id, {}) + static_cast<int>(std::ceil(rule.value));
-    if (leg != nullptr && wanted <= most_outlets) finding.mends.push_back(wider_distributor(*leg, wanted));
+    if (auto mend = wider_distributor_for(site, culprits.back(), static_cast<int>(std::ceil(rule.value))))
+      finding.mends.push_back(std::move(*mend));
   }
   findings.push_back(std::move(finding));
 }
-
-/// ---- places
 
 /// What of the phase could be in the way of something; a spout goes with what it fills.
 std::vector<ItemId> standing(const Site& site, int phase) {
@@ -135,8 +94,6 @@ void foresee_spots(Findings& findings, const Outlook& outlook) {
                        : "A place for " + next + " is left once " + phase_name(site, latest_phase(site)) + " is built";
   findings.push_back(std::move(finding));
 }
-
-/// ---- lanes
 
 /// What is planned and must be gone around, the last placed last. A dump is never held to be in its own way.
 std::vector<ItemId> planned_blocks(const Site& site, const Lanes& lanes) {
@@ -192,8 +149,6 @@ void foresee_ways(Findings& findings, const Outlook& outlook) {
   findings.push_back(std::move(finding));
 }
 
-/// ---- ground of later phases
-
 Finding later_finding(const LaterGap& one, const Site& whole, const Rule& rule) {
   const Item &earlier = *find(whole, one.earlier), &later = *find(whole, one.later);
   Rule asked = rule;
@@ -239,6 +194,7 @@ bool has_room_without(const Outlook& outlook, const std::vector<ItemId>& gone) {
   const CheckedYard& yard = outlook.yard;
   Site site = yard.site;
   for (const ItemId id : gone) site = yardwright::apply(std::move(site), RemoveItem{id});
+  if (is_filled_by_spout(outlook.sought) && has_leg(site) && free_outlets(site) == 0) return false;
   const auto has_room = [&](const std::vector<Question>& anew) {
     const Answers answers = answers_after(site, yard, anew, MendSearch{false});
     const auto sought = newcomer(site, answers, yard.catalogs.rules, outlook.sought, latest_phase(yard.site));
@@ -250,16 +206,6 @@ bool has_room_without(const Outlook& outlook, const std::vector<ItemId>& gone) {
   const bool ways_change =
       std::ranges::any_of(gone, [&](ItemId id) { return as<Route>(*find(yard.site, id)) != nullptr; });
   return has_room(ways_change ? std::vector{Question::turn} : std::vector<Question>{}) && has_room(reading);
-}
-
-Mend wider_distributor(const Item& leg, int outlets) {
-  Item wider = leg;
-  std::get<Leg>(wider.thing).outlets = outlets;
-  return {"give " + title_of(leg) + " a distributor with more outlets",
-          Quantity::count,
-          static_cast<double>(outlets - as<Leg>(leg)->outlets),
-          static_cast<double>(outlets),
-          {PutItem{wider}}};
 }
 
 }  // namespace yardwright::grow

@@ -22,7 +22,4 @@ Findings foresee(const Outlook& outlook);
 /// Whether what is sought has a place with some things gone. Ways are driven and water flows anew.
 bool has_room_without(const Outlook& outlook, const std::vector<ItemId>& gone);
 
-/// "give Leg a distributor with more outlets": at least so many.
-Mend wider_distributor(const Item& leg, int outlets);
-
 }  // namespace yardwright::grow

@@ -5,6 +5,7 @@
 
 #include "geom/grow/foresight.hpp"
 #include "geom/grow/move_culprit.hpp"
+#include "geom/grow/outlets.hpp"
 #include "geom/grow/spout_reach.hpp"
 
 namespace yardwright::grow {
@@ -94,8 +95,7 @@ Finding room_finding(const Newcomer& newcomer, const Answer& answer, const Catal
 
 /// A leg's next bin needs an outlet.
 Finding outlet_finding(const Site& site, const Item& item, const Leg& leg, const RuleBook& rules) {
-  int used = 0;
-  for_each<Spout>(site, [&](const Item&, const Spout& spout) { used += spout.from == item.id ? 1 : 0; });
+  const int used = used_outlets(site, item.id);
   Finding finding = judged(Question::grow, rules.at("grow.outlets-left"), Bound::at_least, leg.outlets - used,
                            {item.id}, Verdict::caution);
   finding.place = {leg.at};

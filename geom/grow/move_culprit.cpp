@@ -7,6 +7,7 @@
 #include "geom/grow/grow.hpp"
 #include "geom/grow/lanes.hpp"
 #include "geom/grow/later_ground.hpp"
+#include "geom/grow/outlets.hpp"
 #include "geom/grow/prover.hpp"
 #include "geom/grow/spout_reach.hpp"
 #include "geom/shape/innermost.hpp"
@@ -100,6 +101,14 @@ class Mover {
         search_{search},
         item_{*find(outlook.yard.site, finding.items.front())} {}
 
+  /// Where it is outlets that lack.
+  std::optional<Mend> wider() const {
+    const Site& site = outlook_.yard.site;
+    if (finding_.rule != "grow.last-spot" || free_outlets(site) > 0) return std::nullopt;
+    auto mend = wider_distributor_for(site, item_.id, 1);
+    return mend && passes(yardwright::apply(site, mend->edits)) ? mend : std::nullopt;
+  }
+
   std::optional<Mend> nearest() {
     const WayBack back{outlook_, item_};
     if (!back.thing()) return std::nullopt;
@@ -185,7 +194,10 @@ void add_moves(Findings& findings, const Outlook& outlook, MendSearch& search) {
   const Findings before = findings;
   for (Finding& finding : findings) {
     if (!wants_move(finding, outlook.yard.site) || !search.may_seek()) continue;
-    if (auto mend = Mover{before, outlook, finding, search}.nearest()) finding.mends.push_back(std::move(*mend));
+    Mover mover{before, outlook, finding, search};
+    auto mend = mover.wider();
+    if (!mend) mend = mover.nearest();
+    if (mend) finding.mends.push_back(std::move(*mend));
   }
 }
 

@@ -8,7 +8,7 @@
 namespace yardwright::grow {
 
 /// Adds them to the findings of `foresee`, which are among all that Grow found. One that names a single thing that may be moved
-/// gets its move, where one is found.
+/// gets its move, where one is found; where the next thing lacks an outlet alone, a larger distributor.
 void add_moves(Findings& findings, const Outlook& outlook, MendSearch& search);
 
 }  // namespace yardwright::grow
