@@ -173,7 +173,8 @@ void foresee_later(Findings& findings, const Outlook& outlook) {
   const CheckedYard& yard = outlook.yard;
   const Rule& rule = yard.catalogs.rules.at("grow.later-ground");
   const Site whole = with_later(yard.site, outlook.later);
-  for (const LaterGap& one : later_gaps(whole, yard.answers.surface, yard.catalogs.rules, rule.value))
+  for (const LaterGap& one :
+       later_gaps(yard.site, outlook.later, yard.answers.surface, yard.catalogs.rules, rule.value))
     findings.push_back(later_finding(one, whole, rule));
 }
 

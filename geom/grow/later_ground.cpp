@@ -41,20 +41,22 @@ Site with_later(Site site, const std::vector<Item>& later) {
   return site;
 }
 
-std::vector<LaterGap> later_gaps(const Site& whole, const DesignSurface& surface, const RuleBook& rules,
-                                 double beyond_m) {
+std::vector<LaterGap> later_gaps(const Site& site, const std::vector<Item>& later, const DesignSurface& surface,
+                                 const RuleBook& rules, double beyond_m) {
+  const Site whole = with_later(site, later);
   const clear::Yard yard = clear::yard_of(whole, surface, rules);
   const std::vector<clear::Check> checks = clear::spacing_checks(rules);
   const Asker asker{yard, checks, beyond_m};
   std::vector<LaterGap> all;
   double least_kept_m = std::numeric_limits<double>::infinity();
   for (const clear::Solid& earlier : yard.solids) {
+    if (earlier.item >= whole.items.data() + site.items.size()) break;  // the site's come first
     std::optional<LaterGap> worst;
-    for (const clear::Solid& later : yard.solids) {
-      if (!still_stands(*earlier.item, *later.item)) continue;
+    for (const clear::Solid& planned : yard.solids) {
+      if (!still_stands(*earlier.item, *planned.item)) continue;
       const double below_m = worst ? worst->gap.margin_m() : std::max(least_kept_m, 0.0);
-      if (auto gap = asker.tightest(earlier, later, below_m))
-        worst = LaterGap{earlier.item->id, later.item->id, std::move(*gap)};
+      if (auto gap = asker.tightest(earlier, planned, below_m))
+        worst = LaterGap{earlier.item->id, planned.item->id, std::move(*gap)};
     }
     if (!worst) continue;
     least_kept_m = std::min(least_kept_m, worst->gap.margin_m());

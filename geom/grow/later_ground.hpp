@@ -15,9 +15,10 @@ struct LaterGap {
 /// The yard with what is built later in it, for both to stand at once.
 Site with_later(Site site, const std::vector<Item>& later);
 
-/// Things of `whole` that are there when one of a later phase is built, and both are solid: the tightest gap of each earlier
-/// one, the tightest of all first. `beyond_m` is asked over Clear's distances. Of what keeps them only the tightest of all is told.
-std::vector<LaterGap> later_gaps(const Site& whole, const DesignSurface& surface, const RuleBook& rules,
-                                 double beyond_m = 0);
+/// Things of the site that are still there when one of a later phase is built, its own or one of `later`, and both are solid: the
+/// tightest gap of each earlier one, the tightest of all first. `beyond_m` is asked over Clear's distances. Of what keeps them
+/// only the tightest of all is told.
+std::vector<LaterGap> later_gaps(const Site& site, const std::vector<Item>& later, const DesignSurface& surface,
+                                 const RuleBook& rules, double beyond_m = 0);
 
 }  // namespace yardwright::grow

@@ -152,7 +152,7 @@ class Mover {
       return holds_all(Lanes{changed}.reached(width_m), Lanes{yard.site}.reached(width_m, finding_.items));
     }
     if (finding_.rule == "grow.later-ground") {
-      const auto gaps = later_gaps(with_later(changed, outlook_.later), yard.answers.surface, yard.catalogs.rules,
+      const auto gaps = later_gaps(changed, outlook_.later, yard.answers.surface, yard.catalogs.rules,
                                    yard.catalogs.rules.at("grow.later-ground").value);
       return std::ranges::none_of(
           gaps, [&](const LaterGap& one) { return one.earlier == item_.id && !clear::keeps(one.gap); });

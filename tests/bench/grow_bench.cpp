@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "geom/grow/allowed_region.hpp"
+#include "geom/grow/foresight.hpp"
 #include "geom/grow/prover.hpp"
 #include "geom/io/catalogs.hpp"
 #include "tests/scenes/demo_yards.hpp"
@@ -107,9 +108,25 @@ void joined_and_taken_away_by_geos(benchmark::State& state) {
   }
 }
 
+/// What looking ahead adds to every asking: the yard of sixty items, some of them planned, with a place left.
+void foreseen_among_sixty(benchmark::State& state) {
+  Site site = scenes::drag_yard();
+  site.phases = {"today", "planned"};
+  int bins = 0;
+  for (Item& item : site.items) item.phase = as<Bin>(item) != nullptr && ++bins > 3 ? 1 : 0;
+  const Answers answers = check(site, shipped_catalogs());
+  const Catalogs catalogs = in_force(site, shipped_catalogs());
+  const Thing sought = Bin{};
+  const AllowedRegion region = allowed_region(*newcomer(site, answers, catalogs.rules, sought, 1));
+  const std::vector<Item> later;
+  const Outlook outlook{{site, answers, catalogs}, sought, &region, 1, later};
+  for (auto _ : state) benchmark::DoNotOptimize(foresee(outlook));
+}
+
 BENCHMARK(region_among_a_hundred)->Unit(benchmark::kMillisecond)->UseRealTime();
 BENCHMARK(spots_among_a_hundred)->Unit(benchmark::kMillisecond);
 BENCHMARK(told_among_a_hundred)->Unit(benchmark::kMillisecond);
+BENCHMARK(foreseen_among_sixty)->Unit(benchmark::kMillisecond);
 BENCHMARK(joined_and_taken_away)->Unit(benchmark::kMillisecond);
 BENCHMARK(joined_and_taken_away_by_geos)->Unit(benchmark::kMillisecond);
 

@@ -66,6 +66,21 @@ class Grow(Case):
             self.assertGreaterEqual(high["reached_m2"], low["reached_m2"])
             self.assertGreaterEqual(high["bins"], low["bins"])
 
+    def test_what_stands_where_a_later_phase_builds_is_named_as_of_the_phase_before(self):
+        drawn = json.loads(self.bytes())
+        asked = (("check", 1), ("grow", 0))  # today's bins do not hold the harvest
+        bins = {item["name"]: item for item in drawn["items"] if item.get("name", "").startswith("Store")}
+        for verb, code in asked:
+            told = self.answered(verb, self.yard, "--phase", "0", code=code)["findings"]
+            self.assertEqual([one["verdict"] for one in told if one["rule"] == "grow.later-ground"], ["pass"])
+        bins["Store 4"]["at"] = [bins["Store 1"]["at"][0] - 9, bins["Store 1"]["at"][1]]
+        with open(self.yard, "w") as file:
+            json.dump(drawn, file)
+        for verb, code in asked:
+            told = self.answered(verb, self.yard, "--phase", "0", code=code)["findings"]
+            named = [one["title"] for one in told if one["rule"] == "grow.later-ground" and one["verdict"] == "caution"]
+            self.assertIn("Store 1 stands on ground that Store 4 needs later", named)
+
     def test_people_read_the_same(self):
         told, plain = self.answered("grow", self.yard), run("grow", self.yard)
         self.assertEqual((plain.code, plain.err), (0, ""))

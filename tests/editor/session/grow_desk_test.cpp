@@ -80,6 +80,26 @@ TEST_CASE("Placing takes one step and a new bin gets its spout, with numbers tha
   CHECK(session.site() == before);
 }
 
+TEST_CASE("What a later phase builds is known beside the window, and a change of it makes what was found stale",
+          "[session]") {
+  Session session = yard_with_one_bin(40);
+  session.phase = 0;
+  GrowDesk desk{shipped_catalogs()};
+  const auto later_ground = [&] {
+    const Findings all = found(desk, session, std::nullopt)->answer.findings;
+    const auto one = std::ranges::find(all, "grow.later-ground", &Finding::rule);
+    REQUIRE(one != all.end());
+    return *one;
+  };
+  CHECK(later_ground().verdict == Verdict::pass);
+  const auto before = desk.record();
+  Item over = *find(session.site(), {40});
+  std::get<Tank>(over.thing).at = {45, 50};
+  perform(session, {PutItem{over}});
+  CHECK_FALSE(is_of(*before, session, std::nullopt));
+  CHECK(later_ground().title == "North stands on ground that Later needs later");
+}
+
 TEST_CASE("How many fit is counted beside the window, and all of them pass where they are built", "[session]") {
   Session session = yard_with_one_bin();
   GrowDesk desk{shipped_catalogs()};
