@@ -165,7 +165,10 @@ Finding later_finding(const LaterGap& one, const Site& whole, const Rule& rule) 
   finding.title = title_of(earlier) + (measured_m < 0 ? " stands on ground that " : " stands too near to where ") +
                   title_of(later) + (measured_m < 0 ? " needs later" : " is built later");
   finding.note = fmt::format("{} is of {}; {}", title_of(later), phase_name(whole, later.phase), one.gap.rule->label);
-  if (!clear::may_move(earlier)) finding.note += "; a house or well stays where it is: plan for another place";
+  if (!clear::may_move(earlier))
+    finding.note += "; a house or well stays where it is: plan for another place";
+  else if (earlier.phase == 0)
+    finding.note += "; it stands today: move it, or plan for another place";
   return finding;
 }
 
